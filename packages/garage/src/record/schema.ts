@@ -1,0 +1,231 @@
+import { ACCESSES, DRIVES, FEATURES, SURFACES } from '@waymend/catalogue/shape/words';
+import { z } from 'zod';
+
+/**
+ * The garage file, version 1: one human-readable file, every entity flat and keyed by a stable id of its own, references by
+ * id. Units are the ones people read off a scale, a plate or a map and are named in the key (`grams`, `lengthMm`,
+ * `torqueNm`, `km`); a mass may also be written with its unit (`"1.2 kg"`), see ./quantity-text.ts. Nothing here is
+ * computed.
+ */
+export const FILE_VERSION = 1;
+
+const id = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/);
+const text = z.string().max(200);
+const note = z.string().max(2000);
+const status = z.enum(['assumed', 'read', 'measured']);
+
+export const vehicle = z.strictObject({
+  name: text,
+  /** Catalogue pattern the typical fittings come from. */
+  pattern: text.optional(),
+  kind: z.enum(['vehicle', 'trailer']).default('vehicle'),
+  features: z.array(z.enum(FEATURES)).default([]),
+  wheelbaseMm: z.number(),
+  /** Weighed or from the plate, empty but as equipped, full tank only if `tankIncluded`. */
+  emptyFrontKg: z.number(),
+  emptyRearKg: z.number(),
+  weighed: z.boolean().default(false),
+  ratedFrontKg: z.number(),
+  ratedRearKg: z.number(),
+  ratedGrossKg: z.number(),
+  ratedRoofKg: z.number().optional(),
+  tyre: z
+    .strictObject({
+      loadIndex: z.number().int(),
+      passenger: z.boolean().default(false),
+      label: text.optional(),
+      ageYears: z.number().optional(),
+    })
+    .optional(),
+  wheelMassKg: z.number().optional(),
+  modelYear: z.number().int().optional(),
+  ageYears: z.number().optional(),
+  odometerKm: z.number().optional(),
+  batteryAgeYears: z.number().optional(),
+  care: z.enum(['fresh', 'good', 'average', 'neglected']).default('average'),
+  rusty: z.boolean().default(false),
+  liftMm: z.number().default(0),
+  tyreOversizePct: z.number().default(0),
+  addedCircuits: z.number().int().default(0),
+  /** Failure groups whose parts were disturbed in the last 1,000 km. */
+  recentWork: z.array(text).default([]),
+  note: note.optional(),
+});
+
+export const fitting = z.strictObject({
+  vehicle: id,
+  /** Catalogue place. */
+  place: text,
+  /** 'front', 'rear', 'left' ...: places in several positions are several joints. Absent: every position. */
+  position: text.optional(),
+  drive: z.enum(DRIVES).optional(),
+  size: text.optional(),
+  torqueNm: z.number().optional(),
+  access: z.enum(ACCESSES).optional(),
+  counterHold: z
+    .union([z.boolean(), z.strictObject({ drive: z.enum(DRIVES).optional(), size: text })])
+    .optional(),
+  status: status.default('assumed'),
+  by: text.optional(),
+  on: text.optional(),
+  /** Confirmed by the owner although off every standard. */
+  confirmed: z.boolean().default(false),
+  note: note.optional(),
+});
+
+export const berth = z.strictObject({
+  vehicle: id,
+  name: text,
+  /** Behind the front axle; negative is ahead of it. */
+  xMm: z.number(),
+  limitKg: z.number().optional(),
+  litres: z.number().optional(),
+  roof: z.boolean().default(false),
+  note: note.optional(),
+});
+
+export const person = z.strictObject({
+  name: text,
+  massKg: z.number().default(78),
+  skill: z.number().int().min(1).max(5),
+  /** Skill by system where it differs. */
+  skills: z.record(text, z.number().int().min(1).max(5)).default({}),
+  practised: z.array(text).default([]),
+  berth: id.optional(),
+});
+
+export const belonging = z.strictObject({
+  /** Catalogue id. Absent: the owner's own thing, described by `name` (counted, not understood). */
+  is: text.optional(),
+  name: text.optional(),
+  copies: z.number().int().min(1).default(1),
+  grams: z.number().optional(),
+  weighed: z.boolean().default(false),
+  lengthMm: z.number().optional(),
+  bulkMl: z.number().optional(),
+  /** Size or length where it differs from the catalogue entry, e.g. bar length. */
+  handleMm: z.number().optional(),
+  /** Stock left where it differs: jobs' worth, or litres. */
+  stock: z.number().optional(),
+  berth: id.optional(),
+  bag: id.optional(),
+  pin: z.enum(['always', 'never']).optional(),
+  state: z.enum(['ready', 'flat', 'expired', 'damaged', 'lent', 'unproven']).default('ready'),
+  /** Inside this boxed set (a belonging with `set`). */
+  inside: id.optional(),
+  /** A boxed set: its case; its contents are the belongings that are `inside` it. */
+  set: z
+    .strictObject({ carry: z.enum(['whole', 'loose']).default('loose'), caseGrams: z.number().default(0) })
+    .optional(),
+  /** For sale rather than owned: price of one (or of the whole set). */
+  forSale: z.boolean().default(false),
+  price: z.number().optional(),
+  /** Spare does not fit this vehicle. */
+  doesNotFit: z.boolean().default(false),
+  /** An absurd value the owner has confirmed. */
+  confirmed: z.boolean().default(false),
+  line: text.optional(),
+  note: note.optional(),
+});
+
+export const bag = z.strictObject({
+  name: text,
+  berth: id.optional(),
+  grams: z.number().default(0),
+  note: note.optional(),
+});
+
+/** Other loads: counted, never chosen. */
+export const load = z.strictObject({
+  name: text,
+  kg: z.number(),
+  kind: z.enum(['water', 'fuel', 'recovery', 'medical', 'air', 'camping', 'trailer-nose', 'other']),
+  berth: id.optional(),
+  xMm: z.number().optional(),
+});
+
+export const trip = z.strictObject({
+  name: text,
+  vehicle: id,
+  people: z.array(id).min(1),
+  loads: z.array(id).default([]),
+  days: z.number().default(1),
+  campNights: z.number().int().default(0),
+  driver: z.enum(['gentle', 'average', 'hard']).default('average'),
+  /** Where the kit rides unless a belonging says otherwise. */
+  kitBerth: id.optional(),
+  limitKg: z.number().optional(),
+  limitLitres: z.number().optional(),
+  budget: z.number().default(0),
+  mustDo: z.array(text).default([]),
+  note: note.optional(),
+});
+
+export const leg = z.strictObject({
+  trip: id,
+  order: z.number().int(),
+  name: text.optional(),
+  km: z.number(),
+  surface: z.enum(SURFACES),
+  /** Distance to help (a town with parts or a workshop) from the worst point of the leg. */
+  helpKm: z.number(),
+  iri: z.number().optional(),
+  stones: z.enum(['none', 'gravel', 'sharp', 'staked']).default('none'),
+  maxC: z.number().optional(),
+  minC: z.number().optional(),
+  altitudeM: z.number().optional(),
+  dusty: z.boolean().default(false),
+  doubtfulFills: z.number().int().default(0),
+  resonancePace: z.boolean().default(false),
+  crossings: z
+    .strictObject({
+      belowHub: z.number().int().default(0),
+      hubToSill: z.number().int().default(0),
+      sillToBonnet: z.number().int().default(0),
+      aboveIntake: z.number().int().default(0),
+    })
+    .optional(),
+});
+
+/** 'My words': a word the importer did not know, taught once. */
+export const word = z.strictObject({ means: text });
+
+/** The owner's own known weak point: multiplies one failure's rate. */
+export const weakPoint = z.strictObject({
+  vehicle: id,
+  failure: text,
+  factor: z.number(),
+  note: note.optional(),
+});
+
+export const garageFile = z.strictObject({
+  waymend: z.literal(FILE_VERSION),
+  name: text,
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .default('EUR'),
+  units: z.enum(['metric', 'inch']).default('metric'),
+  vehicles: z.record(id, vehicle).default({}),
+  fittings: z.record(id, fitting).default({}),
+  berths: z.record(id, berth).default({}),
+  people: z.record(id, person).default({}),
+  belongings: z.record(id, belonging).default({}),
+  bags: z.record(id, bag).default({}),
+  loads: z.record(id, load).default({}),
+  trips: z.record(id, trip).default({}),
+  legs: z.record(id, leg).default({}),
+  weakPoints: z.record(id, weakPoint).default({}),
+  words: z.record(z.string().min(1).max(80), word).default({}),
+});
+
+export type Garage = z.output<typeof garageFile>;
+export type Vehicle = z.output<typeof vehicle>;
+export type Fitting = z.output<typeof fitting>;
+export type Berth = z.output<typeof berth>;
+export type Person = z.output<typeof person>;
+export type Belonging = z.output<typeof belonging>;
+export type Bag = z.output<typeof bag>;
+export type Load = z.output<typeof load>;
+export type Trip = z.output<typeof trip>;
+export type Leg = z.output<typeof leg>;
