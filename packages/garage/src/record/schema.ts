@@ -105,6 +105,8 @@ export const belonging = z.strictObject({
   bulkMl: z.number().optional(),
   /** Size or length where it differs from the catalogue entry, e.g. bar length. */
   handleMm: z.number().optional(),
+  /** Real size where it differs from the catalogue entry's ('25 mm'). */
+  size: text.optional(),
   /** Stock left where it differs: jobs' worth, or litres. */
   stock: z.number().optional(),
   berth: id.optional(),
@@ -147,6 +149,8 @@ export const load = z.strictObject({
 export const trip = z.strictObject({
   name: text,
   vehicle: id,
+  /** A trailer record: its fittings and features come along, its nose is a load. */
+  trailer: id.optional(),
   people: z.array(id).min(1),
   loads: z.array(id).default([]),
   days: z.number().default(1),
