@@ -1,5 +1,6 @@
 import type { Basis } from './basis.ts';
 import type { Offer } from './offer.ts';
+import type { Condition } from './words.ts';
 
 export type PriceBand = 'P1' | 'P2' | 'P3' | 'P4' | 'P5' | 'P6';
 
@@ -37,4 +38,6 @@ export interface CatalogueBelonging {
   )[];
   /** When it earns its place, for spares. */
   readonly when?: string;
+  /** What the vehicle must have for this to be of any use on it. Absent: any vehicle. */
+  readonly fits?: Condition;
 }

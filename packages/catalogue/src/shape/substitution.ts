@@ -21,7 +21,11 @@ export interface Substitution {
           readonly fn: FunctionId;
           readonly of?: string;
           readonly amount?: number;
+          /** Distinct pieces at the same moment, default 1. */
+          readonly count?: number;
         }[];
       };
+  /** For forbidden rows: catalogue ids that might be taken for it, and so must never offer what is wanted. */
+  readonly barred?: readonly string[];
   readonly basis: Basis;
 }

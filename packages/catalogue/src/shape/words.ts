@@ -45,6 +45,9 @@ export const FUNCTIONS = {
   'flare-tube': { words: 'flare a tube', of: [] },
   file: { words: 'file', of: [] },
   drill: { words: 'drill', of: ['slow'] },
+  // A machine without bits drills nothing, and the other way round: the substitution table joins the two.
+  'turn-drill': { words: 'turn a drill bit', of: ['slow'] },
+  'drill-bit': { words: 'supply a drill bit', of: [] },
   clean: { words: 'clean', of: ['degrease', 'contacts', 'rub'] },
   sand: { words: 'sand', of: [] },
   seal: {
@@ -158,6 +161,19 @@ export const FUNCTIONS = {
 } as const satisfies Record<string, { words: string; amount?: string; of: readonly string[] }>;
 
 export type FunctionId = keyof typeof FUNCTIONS;
+
+/**
+ * `of` words that narrow a function to something else than the plain one (the part rather than the tool that fits it, a
+ * link rather than the rope). An offer of one of these must not serve a need that names no `of`.
+ */
+export const NEVER_PLAIN: Readonly<Partial<Record<FunctionId, readonly string[]>>> = {
+  crimp: ['part', 'lug'],
+  'valve-core': ['part'],
+  'valve-stem': ['part'],
+  tow: ['joint'],
+  free: ['assembly'],
+  'chase-thread': ['valve'],
+};
 
 export const GRADES = ['proper', 'with-care', 'last-resort', 'forbidden'] as const;
 export type Grade = (typeof GRADES)[number];
