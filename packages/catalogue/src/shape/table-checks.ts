@@ -1,4 +1,4 @@
-import type { AnyRow, Cell, Check, Column, Columns, Table } from './define-table.ts';
+import type { Cell, Check, Column, Columns, Table } from './define-table.ts';
 import { measures, readNumber, toSi } from './table-units.ts';
 
 /** The small helpers that tables build their own checks from. Gaps are skipped: they are counted elsewhere. */
@@ -170,35 +170,43 @@ export function unique<K extends string>(...keys: readonly K[]): Check<Has<K>> {
 }
 
 /** The column is what the formula gives, to `within` of the printed unit. */
-export function recomputed<R extends AnyRow>(
+export function recomputed<R extends object>(
   key: keyof R & string,
   formula: (row: R) => number | null,
   within: number,
 ): Check<R> {
   return everyRow(`${key} recomputed`, (row) => {
-    const cell = row[key];
-    const [stated, found] = [cell === undefined ? null : value(cell), formula(row)];
+    const cell: unknown = row[key];
+    const stated = typeof cell === 'number' || typeof cell === 'string' ? readNumber(cell) : null;
+    const found = formula(row);
     if (stated === null || found === null) return null;
     return Math.abs(stated - found) <= within
       ? null
-      : `${say(row)}: ${key} ${stated}, the formula gives ${found.toPrecision(6)}`;
+      : `${String(Object.values(row)[0])}: ${key} ${stated}, the formula gives ${found.toPrecision(6)}`;
   });
 }
 
-/** Where another table has the same key, its column says the same; `except` lists keys known to differ. */
+/**
+ * Where another table has the same key, its column says the same; `except` lists keys known to differ. Two tables that
+ * share no key at all are a fault too: such a check would hold for ever.
+ */
 export function agreesWith<K extends string, V extends string>(
   other: Table,
   on: K,
   column: V,
-  theirs: string = column,
   except: readonly Cell[] = [],
 ): Check<Has<K | V>> {
-  return everyRow(`${column} agrees with ${other.id}`, (row) => {
-    if (except.includes(row[on]) || row[column] === null) return null;
-    const match = other.rows.find((candidate) => candidate[on] === row[on]);
-    const there = match?.[theirs];
-    return there === undefined || there === null || there === row[column]
-      ? null
-      : `${row[on]}: ${column} ${row[column]}, ${other.id} has ${there}`;
-  });
+  return {
+    name: `${column} agrees with ${other.id}`,
+    run(rows) {
+      const theirs = new Map(other.rows.map((row) => [row[on], row[column]]));
+      const shared = rows.filter((row) => theirs.has(row[on]));
+      if (shared.length === 0) return [`no ${on} is in ${other.id}`];
+      return shared.flatMap((row) => {
+        const there = theirs.get(row[on]);
+        const same = except.includes(row[on]) || row[column] === null || there === row[column];
+        return same ? [] : [`${row[on]}: ${column} ${row[column]}, ${other.id} has ${there}`];
+      });
+    },
+  };
 }

@@ -39,6 +39,9 @@ const UNITS = {
   text: { measures: 'words', si: Number.NaN },
 } as const satisfies Record<string, { measures: string; si: number }>;
 
+/** Exact by definition (international yard, 1959). */
+export const MM_PER_IN = 25.4;
+
 export type Unit = keyof typeof UNITS;
 
 export const UNIT_NAMES: readonly string[] = Object.keys(UNITS);

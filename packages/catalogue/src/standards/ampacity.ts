@@ -1,0 +1,56 @@
+import { defineTable } from '../shape/define-table.ts';
+import { between, rising, risingAcross, sameScale, unique } from '../shape/table-checks.ts';
+
+/** Allowed current of one stranded copper conductor at 30 degC by insulation rating. A rule for boats: it says so. */
+export const AMPACITY = defineTable({
+  id: 'ampacity',
+  title: 'Allowable amperage of conductors, boats',
+  citation: {
+    body: 'US Code of Federal Regulations',
+    document: '33 CFR 183.425',
+    edition: 'as in force when read',
+    part: 'Table 5',
+    obtained: 'secondary',
+    through: 'two public copies of the regulation',
+  },
+  columns: {
+    awg: { title: 'Gauge', unit: 'text' },
+    c60: { title: '60 degC insulation', unit: 'A' },
+    c75: { title: '75 degC insulation', unit: 'A' },
+    c80: { title: '80 degC insulation', unit: 'A' },
+    c90: { title: '90 degC insulation', unit: 'A' },
+    c105: { title: '105 degC insulation', unit: 'A' },
+    c125: { title: '125 degC insulation', unit: 'A' },
+    c200: { title: '200 degC insulation', unit: 'A' },
+  },
+  rows: [
+    { awg: '18', c60: 10, c75: 10, c80: 15, c90: 20, c105: 20, c125: 25, c200: 25 },
+    { awg: '16', c60: 15, c75: 15, c80: 20, c90: 25, c105: 25, c125: 30, c200: 35 },
+    { awg: '14', c60: 20, c75: 20, c80: 25, c90: 30, c105: 35, c125: 40, c200: 45 },
+    { awg: '12', c60: 25, c75: 25, c80: 35, c90: 40, c105: 45, c125: 50, c200: 55 },
+    { awg: '10', c60: 40, c75: 40, c80: 50, c90: 55, c105: 60, c125: 70, c200: 70 },
+    { awg: '8', c60: 55, c75: 65, c80: 70, c90: 70, c105: 80, c125: 90, c200: 100 },
+    { awg: '6', c60: 80, c75: 95, c80: 100, c90: 100, c105: 120, c125: 125, c200: 135 },
+    { awg: '4', c60: 105, c75: 125, c80: 130, c90: 135, c105: 160, c125: 170, c200: 180 },
+    { awg: '3', c60: 120, c75: 145, c80: 150, c90: 155, c105: 180, c125: 195, c200: 210 },
+    { awg: '2', c60: 140, c75: 170, c80: 175, c90: 180, c105: 210, c125: 225, c200: 240 },
+    { awg: '1', c60: 165, c75: 195, c80: 210, c90: 210, c105: 245, c125: 265, c200: 280 },
+    { awg: '0', c60: 195, c75: 230, c80: 245, c90: 245, c105: 285, c125: 305, c200: 325 },
+    { awg: '00', c60: 225, c75: 265, c80: 285, c90: 285, c105: 330, c125: 355, c200: 370 },
+    { awg: '000', c60: 260, c75: 310, c80: 330, c90: 330, c105: 385, c125: 410, c200: 430 },
+    { awg: '0000', c60: 300, c75: 360, c80: 385, c90: 385, c105: 445, c125: 475, c200: 510 },
+  ],
+  checks: [
+    unique('awg'),
+    rising('c60'),
+    rising('c75'),
+    rising('c80'),
+    rising('c90'),
+    rising('c105'),
+    rising('c125'),
+    rising('c200'),
+    risingAcross('c60', 'c75', 'c80', 'c90', 'c105', 'c125', 'c200'),
+    sameScale('c105', 1.75),
+    between('c60', 5, 500),
+  ],
+});
