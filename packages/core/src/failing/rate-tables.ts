@@ -124,8 +124,16 @@ export interface FactorTables {
   readonly stones: ForGroups & { readonly factor: Readonly<Record<Stones, number>> };
   readonly dust: readonly (ForGroups & { readonly factor: number })[];
   /** Filter events per 1,000 km of dust, and per doubtful fill. */
-  readonly dustEvents: Printed & { readonly group: string; readonly failure?: string; readonly per1000km: number };
-  readonly fillEvents: Printed & { readonly group: string; readonly failure?: string; readonly perFill: number };
+  readonly dustEvents: Printed & {
+    readonly group: string;
+    readonly failure?: string;
+    readonly per1000km: number;
+  };
+  readonly fillEvents: Printed & {
+    readonly group: string;
+    readonly failure?: string;
+    readonly perFill: number;
+  };
   /** Extra events per added circuit per 10,000 km at `surface`; elsewhere in proportion to the group's base rate. */
   readonly circuits: Printed & {
     readonly group: string;
