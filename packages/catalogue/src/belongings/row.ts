@@ -114,18 +114,13 @@ export function socket(
 }
 
 /** Ring one end, open the other, one size. */
-export function combinationWrench(
-  id: string,
-  size: string,
-  measures: Measures,
-  basis: Basis = FROM_WRENCH_CURVE,
-): CatalogueBelonging {
+export function combinationWrench(id: string, size: string, measures: Measures): CatalogueBelonging {
   const ends = [
     { form: 'ring', size },
     { form: 'open', size },
   ] as const;
   const wrench: Offer = { kind: 'wrench', ends, lengthMm: measures.mm };
-  return tool(id, 'combination wrench', size, measures, [wrench], { basis });
+  return tool(id, 'combination wrench', size, measures, [wrench], { basis: FROM_WRENCH_CURVE });
 }
 
 /** `does` lines of proper grade: one for each `of` word, or the plain function when none is named. */
