@@ -1,41 +1,31 @@
-import type { Basis } from '../shape/basis.ts';
 import { recalled } from '../shape/basis.ts';
-import type { GroupId, Surface } from '../shape/words.ts';
 import { SHAKEN } from './groups.ts';
+import type { RoughnessFactor } from './shape.ts';
 
-/** Rise of parts use with roughness, in the shape of the World Bank's highway cost model. */
-export interface RoughnessFactor {
-  readonly id: string;
-  readonly title: string;
-  readonly groups: readonly GroupId[];
-  /** Per m/km of IRI. */
-  readonly slope: number;
-  /** IRI at which the factor is 1, m/km. */
-  readonly referenceIri: number;
-  /** Above this IRI the curve goes on as its tangent. */
-  readonly linearAboveIri: number;
-  /** What each surface's base rate already stands for, m/km: a stated IRI counts only against this. */
-  readonly surfaceIri: Readonly<Record<Surface, number>>;
-  readonly basis: Basis;
-  readonly surfaceBasis: Basis;
+/** Rise with IRI (m/km), World Bank HDM-III: 0.0137 per count of the older QI scale, about 13 counts to 1 m/km. */
+const SLOPE = 0.0137 * 13;
+/** IRI at which the curve is 1: an ordinary sealed road. */
+const REFERENCE = 3;
+/** From 120 counts on the curve runs straight, as its tangent. */
+const STRAIGHT_FROM = 120 / 13;
+const ROUGHEST = 24;
+
+function partsUse(iri: number): number {
+  const curved = Math.exp(SLOPE * (Math.min(iri, STRAIGHT_FROM) - REFERENCE));
+  return curved * (1 + SLOPE * Math.max(0, iri - STRAIGHT_FROM));
 }
 
+/** Every half m/km from dead smooth to the roughest road that is still one. */
+const POINTS = Array.from({ length: ROUGHEST * 2 + 1 }, (_, i) => ({ iri: i / 2, factor: partsUse(i / 2) }));
+
 /**
- * m(iri) = exp(slope x (iri - reference)), above `linearAboveIri` the tangent at that point. On a leg that states its IRI
- * the groups named are multiplied by m(iri) / m(surfaceIri of its surface); on other legs by 1, since the surface's base
- * rate has its roughness in it already.
+ * Shaking. A leg that states its IRI counts only against the IRI its surface stands for, since the surface's base rate has
+ * that in it already. What the surfaces stand for lies within the bands of the World Bank's roughness scale (Technical
+ * Paper 46, recalled): sealed roads 1.5 to 6, kept gravel 3.5 to 10, rough tracks 8 to 20.
  */
 export const ROUGHNESS: RoughnessFactor = {
-  id: 'roughness',
-  title: 'roughness',
   groups: SHAKEN,
-  // 0.0137 per count of the older QI scale, about 13 counts to 1 m/km; the limit of 120 counts is 9.23 m/km.
-  slope: 0.0137 * 13,
-  referenceIri: 3,
-  linearAboveIri: 120 / 13,
+  points: POINTS,
   surfaceIri: { sealed: 3, gravel: 7, corrugated: 11, rock: 12, sand: 6 },
   basis: recalled('World Bank HDM-III, parts consumption of light vehicles'),
-  surfaceBasis: recalled(
-    'World Bank Technical Paper 46, scale of road roughness; the values are inside its bands',
-  ),
 };

@@ -1,56 +1,82 @@
 import type { Basis } from '../shape/basis.ts';
-import type { Condition, GroupId } from '../shape/words.ts';
+import type { Condition, GroupId, Surface } from '../shape/words.ts';
 
 /**
- * What makes trouble more or less likely than the plain rates of the failure groups. Data only: core/failing multiplies.
- * A group that is not named keeps its rate (factor 1).
+ * What makes trouble more or less likely than the plain rates of the failure groups. Data only: core/failing computes, and
+ * its tables have these shapes. A group that is not named keeps its rate.
  */
-export type GroupFactors = Readonly<Partial<Record<GroupId, number>>>;
-
-interface Head {
-  readonly id: string;
-  /** Short, for lists: 'battery age'. */
-  readonly title: string;
-  /** The factor counts only on vehicles that meet this. */
-  readonly when?: Condition;
+export interface ForGroups {
+  readonly groups: readonly GroupId[];
   readonly basis: Basis;
 }
 
-/** A factor that is either there or not. */
-export interface FlagFactor extends Head {
-  readonly by: GroupFactors;
-  /**
-   * The factor on the one sort of part it is really about, when that is only some of a group: `by` is what is left of it
-   * when spread over the group.
-   */
-  readonly onPart?: { readonly part: string; readonly factor: number; readonly shareOfGroup: number };
+/** Factor 1 where the base rates stand, read off between the points. */
+export interface RoughnessFactor extends ForGroups {
+  readonly points: readonly { readonly iri: number; readonly factor: number }[];
+  /** Roughness that each surface's base rate already stands for, m/km. */
+  readonly surfaceIri: Readonly<Record<Surface, number>>;
 }
 
-/** A factor read off a scale: the first step whose `upTo` is not below the reading. Ascending; the last is Infinity. */
-export interface StepFactor extends Head {
-  /** What is read and in which printed unit: 'battery age, years'. */
-  readonly reads: string;
-  readonly steps: readonly { readonly upTo: number; readonly by: GroupFactors }[];
+/** (km / referenceKm) ^ exponent, kept between `least` and `most`. */
+export interface DistanceFactor extends ForGroups {
+  readonly exponent: number;
+  readonly referenceKm: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** 1 + perYear x (age - referenceYears), kept between `least` and `most`. */
+export interface AgeFactor extends ForGroups {
+  readonly perYear: number;
+  readonly referenceYears: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** The last step whose `fromYears` has been reached. */
+export interface YearSteps extends ForGroups {
+  readonly steps: readonly { readonly fromYears: number; readonly factor: number }[];
 }
 
 /** A factor chosen by a word of the garage file. */
-export interface WordFactor<Word extends string> extends Head {
-  readonly words: Readonly<Record<Word, GroupFactors>>;
+export interface WordFactor<Word extends string> extends ForGroups {
+  readonly factor: Readonly<Record<Word, number>>;
 }
 
-/** Events that come on top of the rates per distance; `each` is counted as its name says. */
-export interface AddedEvents extends Head {
-  /** Expected events for each one counted. */
-  readonly each: number;
-  readonly counts: 'fill' | '10,000 km of dusty leg' | 'day' | 'camp night' | 'cold night';
-  readonly group: GroupId;
-  /** The one failure of the group that grows; absent: shared out like the rest of the group. */
-  readonly failure?: string;
+export interface FlatFactor extends ForGroups {
+  readonly factor: number;
 }
 
-/** The same factor on several groups. */
-export function onGroups(groups: readonly GroupId[], factor: number): GroupFactors {
-  const by: Partial<Record<GroupId, number>> = {};
-  for (const group of groups) by[group] = factor;
-  return by;
+/** Past the threshold (above it for heat and altitude, below it for cold). Several that are passed multiply. */
+export interface ThresholdFactor extends ForGroups {
+  /** Degrees Celsius, or metres of altitude. */
+  readonly threshold: number;
+  readonly factor: number;
+}
+
+/** (mass / rated) ^ exponent. */
+export interface LoadFactor extends ForGroups {
+  readonly exponent: number;
+  /** The heavier loaded axle, or the gross mass. */
+  readonly of: 'axle' | 'gross';
+}
+
+/** What a modification brings. `surface` absent: everywhere. */
+export interface ModificationFactor extends ForGroups {
+  readonly id: string;
+  readonly title: string;
+  readonly when?: Condition;
+  readonly liftMoreThanMm?: number;
+  readonly oversizeMoreThanPct?: number;
+  readonly roofOverloaded?: true;
+  readonly surface?: Surface;
+  readonly factor: number;
+}
+
+/**
+ * What is left of a factor on one sort of part when it is spread over the part's whole group.
+ * `shareOfGroup` is the part's share of the group's failures, 0..1.
+ */
+export function spread(onPart: number, shareOfGroup: number): number {
+  return 1 + shareOfGroup * (onPart - 1);
 }

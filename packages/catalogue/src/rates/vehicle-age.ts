@@ -1,29 +1,14 @@
-import type { Basis } from '../shape/basis.ts';
 import { source } from '../shape/basis.ts';
-import type { GroupId } from '../shape/words.ts';
 import { AGEING } from './groups.ts';
+import type { AgeFactor } from './shape.ts';
 
-export interface AgeFactor {
-  readonly id: string;
-  readonly title: string;
-  readonly groups: readonly GroupId[];
-  readonly perYear: number;
-  /** Age the base rates stand for, years. */
-  readonly referenceYears: number;
-  readonly least: number;
-  readonly greatest: number;
-  readonly basis: Basis;
-}
-
-/** 1 + perYear x (age - reference), kept between `least` and `greatest`. */
+/** Five per cent a year, from half the trouble when new to half as much again at twenty years. */
 export const VEHICLE_AGE: AgeFactor = {
-  id: 'vehicle-age',
-  title: 'age',
   groups: AGEING,
   perYear: 0.05,
   referenceYears: 10,
   least: 0.5,
-  greatest: 1.5,
+  most: 1.5,
   basis: source(
     'RAND MR-1789: failures of army vehicles rise 3 to 7 % a year of age; 5 % and the limits are ours',
   ),
