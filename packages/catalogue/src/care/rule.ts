@@ -1,0 +1,29 @@
+import type { Basis } from '../shape/basis.ts';
+
+/** A habit that keeps belongings ready. Belongings name the rules that apply to them; kit rules apply to the whole. */
+export interface CareRule {
+  readonly id: string;
+  readonly title: string;
+  readonly applies: 'belonging' | 'kit';
+  /** Look at it this often. */
+  readonly everyMonths?: number;
+  /** Look at it around every trip. */
+  readonly everyTrip?: 'before' | 'after';
+  readonly afterEveryJob?: true;
+  /** Years it keeps, the shorter end planned for: sealed as bought, and once opened. */
+  readonly shelfYears?: { readonly sealed: readonly [number, number]; readonly openedYears?: number };
+  /** Replace when this old, years from and to. */
+  readonly replaceYears?: readonly [number, number];
+  readonly storage?: {
+    readonly maxC?: number;
+    /** State of charge to store at, percent. */
+    readonly chargePct?: readonly [number, number];
+    /** Charge to leave home with, percent. */
+    readonly leaveAtPct?: number;
+    readonly dry?: true;
+    readonly dark?: true;
+    readonly upright?: true;
+  };
+  readonly text: string;
+  readonly basis: Basis;
+}
