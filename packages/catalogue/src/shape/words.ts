@@ -173,6 +173,11 @@ export const NEVER_PLAIN: Readonly<Partial<Record<FunctionId, readonly string[]>
   tow: ['joint'],
   free: ['assembly'],
   'chase-thread': ['valve'],
+  // Weaker or other things, not kinds of the plain one: a light strap holds no axle, brake fluid greases no bearing.
+  restrain: ['light'],
+  press: ['light'],
+  splint: ['wood'],
+  grease: ['rubber-safe'],
 };
 
 export const GRADES = ['proper', 'with-care', 'last-resort', 'forbidden'] as const;
