@@ -89,6 +89,8 @@ export interface SceneJob {
   /** Catalogue job id. */
   readonly job: string;
   readonly title: string;
+  /** Where on the vehicle, for jobs that exist in several positions. */
+  readonly position?: string;
   readonly expedient: boolean;
   readonly needs: readonly SceneNeed[];
   readonly uses: readonly { readonly of: string; readonly units: number }[];

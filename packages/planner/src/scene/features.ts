@@ -4,7 +4,8 @@ import type { Condition, Feature } from '@waymend/catalogue/shape/words';
 export function holds(condition: Condition | undefined, features: ReadonlySet<Feature>): boolean {
   if (condition === undefined) return true;
   const all = condition.all?.every((f) => features.has(f)) ?? true;
-  const any = condition.any === undefined || condition.any.length === 0 || condition.any.some((f) => features.has(f));
+  const any =
+    condition.any === undefined || condition.any.length === 0 || condition.any.some((f) => features.has(f));
   const none = !(condition.none?.some((f) => features.has(f)) ?? false);
   return all && any && none;
 }

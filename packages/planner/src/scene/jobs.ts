@@ -55,8 +55,18 @@ export function sceneJobs(
     for (const position of positionsOf(job, byPlace)) {
       const suffix = position === null ? '' : `@${position}`;
       const title = position === null ? job.title : `${job.title}, ${position}`;
-      const trusted = job.outcome === 'drive-on' ? trustedDistance('T4') : job.outcome === 'limp' ? trustedDistance(job.trust) : metres(0);
-      const common = { system: job.system, people: job.people, bestSkill: bestSkill(people, job.system) };
+      const trusted =
+        job.outcome === 'drive-on'
+          ? trustedDistance('T4')
+          : job.outcome === 'limp'
+            ? trustedDistance(job.trust)
+            : metres(0);
+      const common = {
+        ...(position === null ? {} : { position }),
+        system: job.system,
+        people: job.people,
+        bestSkill: bestSkill(people, job.system),
+      };
       const practice = practised(people, job, job.skill);
       out.push({
         ...common,
@@ -102,25 +112,38 @@ function uses(list: readonly JobUse[] | undefined): SceneJob['uses'] {
 function positionsOf(job: Job, byPlace: ReadonlyMap<string, readonly Joint[]>): readonly (string | null)[] {
   for (const need of job.needs) {
     if (!('turn' in need)) continue;
-    const positions = [...new Set((byPlace.get(need.turn) ?? []).flatMap((j) => (j.position === undefined ? [] : [j.position])))];
+    const positions = [
+      ...new Set(
+        (byPlace.get(need.turn) ?? []).flatMap((j) => (j.position === undefined ? [] : [j.position])),
+      ),
+    ];
     if (positions.length > 0) return positions.sort();
   }
   return [null];
 }
 
-function jointsFor(place: string, byPlace: ReadonlyMap<string, readonly Joint[]>, position: string | null): readonly Joint[] {
+function jointsFor(
+  place: string,
+  byPlace: ReadonlyMap<string, readonly Joint[]>,
+  position: string | null,
+): readonly Joint[] {
   const all = byPlace.get(place) ?? [];
   if (position === null) return all;
   const here = all.filter((j) => j.position === undefined || j.position === position);
   return here.length > 0 ? here : all;
 }
 
-function expand(needs: readonly JobNeed[], byPlace: ReadonlyMap<string, readonly Joint[]>, position: string | null): SceneNeed[] {
+function expand(
+  needs: readonly JobNeed[],
+  byPlace: ReadonlyMap<string, readonly Joint[]>,
+  position: string | null,
+): SceneNeed[] {
   const out: SceneNeed[] = [];
   for (const need of needs) {
     if ('turn' in need) {
       // A place this vehicle does not have asks for nothing.
-      for (const joint of jointsFor(need.turn, byPlace, position)) out.push({ kind: 'turn', joint: joint.id });
+      for (const joint of jointsFor(need.turn, byPlace, position))
+        out.push({ kind: 'turn', joint: joint.id });
       continue;
     }
     const { fn, of, count, safety, at } = need;

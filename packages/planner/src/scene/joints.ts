@@ -37,7 +37,10 @@ export function jointsOf(
   const own = new Map<string, Spot[]>();
   for (const [id, fitting] of Object.entries(garage.fittings)) {
     if (fitting.vehicle !== vehicleId) continue;
-    own.set(fitting.place, [...(own.get(fitting.place) ?? []), { ...withoutUndefined(fitting), id, status: fitting.status }]);
+    own.set(fitting.place, [
+      ...(own.get(fitting.place) ?? []),
+      { ...withoutUndefined(fitting), id, status: fitting.status },
+    ]);
   }
   for (const place of places) {
     const recorded = own.get(place.id) ?? [];
@@ -80,7 +83,8 @@ function jointAt(place: Place, spot: Spot, rusty: boolean): Result<Joint> {
   let hold: Joint['hold'];
   if (held !== false) {
     const holdSize = typeof held === 'object' ? parseSize(held.size) : size;
-    if (!holdSize.ok) return { ok: false, error: { ...holdSize.error, path: `fittings.${spot.id}.counterHold` } };
+    if (!holdSize.ok)
+      return { ok: false, error: { ...holdSize.error, path: `fittings.${spot.id}.counterHold` } };
     hold = { drive: (typeof held === 'object' ? held.drive : undefined) ?? drive, size: holdSize.value };
   }
   return ok({

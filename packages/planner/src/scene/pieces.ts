@@ -24,7 +24,10 @@ export interface Shop {
 /** Things nobody carries to a repair by choice: bags and cases sort, they do not mend. */
 const COUNTS_FOR_NOTHING: ReadonlySet<Belonging['state']> = new Set(['flat', 'expired', 'damaged', 'lent']);
 
-export function ownedPieces(garage: Garage, catalogue: ReadonlyMap<string, CatalogueBelonging>): Result<Table> {
+export function ownedPieces(
+  garage: Garage,
+  catalogue: ReadonlyMap<string, CatalogueBelonging>,
+): Result<Table> {
   const pieces: ScenePiece[] = [];
   const bundles: SceneBundle[] = [];
   for (const [id, belonging] of Object.entries(garage.belongings)) {
@@ -54,9 +57,13 @@ function copiesOf(
 ): Result<readonly ScenePiece[]> {
   const entry = belonging.is === undefined ? undefined : catalogue.get(belonging.is);
   if (belonging.is !== undefined && entry === undefined) {
-    return refuse('belonging-unknown', `"${belonging.is}" is not in the catalogue; run waymend tables to see what is`, {
-      path: `belongings.${id}.is`,
-    });
+    return refuse(
+      'belonging-unknown',
+      `"${belonging.is}" is not in the catalogue; run waymend tables to see what is`,
+      {
+        path: `belongings.${id}.is`,
+      },
+    );
   }
   const useless = COUNTS_FOR_NOTHING.has(belonging.state) || belonging.doesNotFit;
   const offers = entry === undefined || useless ? ok([]) : offersOf(entry, changeOf(belonging));
@@ -68,7 +75,11 @@ function copiesOf(
   const bundled = setId !== undefined && set?.set !== undefined && (set.set.carry === 'whole' || set.forSale);
   const forSale = belonging.forSale || (set?.forSale ?? false);
   const price = belonging.price === undefined ? null : cents(Math.round(belonging.price * 100));
-  const berth = belonging.berth ?? (belonging.bag === undefined ? undefined : garage.bags[belonging.bag]?.berth) ?? set?.berth ?? null;
+  const berth =
+    belonging.berth ??
+    (belonging.bag === undefined ? undefined : garage.bags[belonging.bag]?.berth) ??
+    set?.berth ??
+    null;
   const piece = {
     belonging: id,
     name: belonging.name ?? nameOf(entry, belonging) ?? id,
@@ -82,7 +93,30 @@ function copiesOf(
     bundles: bundled ? [setId] : [],
     berth,
   };
-  return ok(Array.from({ length: belonging.copies }, (_, n) => ({ ...piece, id: n === 0 ? id : `${id}#${n + 1}` })));
+  return ok(
+    Array.from({ length: belonging.copies }, (_, n) => ({ ...piece, id: n === 0 ? id : `${id}#${n + 1}` })),
+  );
+}
+
+/**
+ * What unready belongings would be if somebody charged, renewed or fetched them: never chosen (they are not there yet),
+ * but offered as a cure that costs no money.
+ */
+export function readyPieces(
+  garage: Garage,
+  catalogue: ReadonlyMap<string, CatalogueBelonging>,
+): Result<readonly ScenePiece[]> {
+  const out: ScenePiece[] = [];
+  for (const [id, belonging] of Object.entries(garage.belongings)) {
+    if (!COUNTS_FOR_NOTHING.has(belonging.state) || belonging.doesNotFit || belonging.set !== undefined)
+      continue;
+    const copies = copiesOf(garage, id, { ...belonging, state: 'ready', copies: 1 }, catalogue);
+    if (!copies.ok) return copies;
+    for (const piece of copies.value) {
+      out.push({ ...piece, id: `ready:${id}`, owned: false, cents: null, bundles: [], pin: 'never' });
+    }
+  }
+  return ok(out);
 }
 
 /** A catalogue entry's name and size in one phrase, as lists show it. */
@@ -111,7 +145,10 @@ function offersOf(entry: CatalogueBelonging, change: OfferChange): Result<readon
 
 function stockOf(entry: CatalogueBelonging, belonging: Belonging): ScenePiece['stock'] {
   const left = belonging.stock;
-  return (entry.stock ?? []).map(({ of, units }) => ({ of, units: left === undefined ? units : Math.floor(left) }));
+  return (entry.stock ?? []).map(({ of, units }) => ({
+    of,
+    units: left === undefined ? units : Math.floor(left),
+  }));
 }
 
 /** What could be bought: every catalogue entry singly, and the boxed sets that the budget could pay for. */
@@ -137,7 +174,8 @@ export function shopPieces(shop: Shop, budgetCents: number): Result<Table> {
     });
     for (const { is, copies } of set.contents) {
       const entry = byId.get(is);
-      if (entry === undefined) throw new Error(`Boxed set ${set.id} holds ${is}, which is not in the catalogue`);
+      if (entry === undefined)
+        throw new Error(`Boxed set ${set.id} holds ${is}, which is not in the catalogue`);
       for (let n = 1; n <= copies; n++) {
         const piece = shopPiece(entry, `${id}/${is}${n === 1 ? '' : `#${n}`}`, null, [id]);
         if (!piece.ok) return piece;
@@ -148,7 +186,12 @@ export function shopPieces(shop: Shop, budgetCents: number): Result<Table> {
   return ok({ pieces, bundles });
 }
 
-function shopPiece(entry: CatalogueBelonging, id: string, price: ScenePiece['cents'], bundles: readonly string[]): Result<ScenePiece> {
+function shopPiece(
+  entry: CatalogueBelonging,
+  id: string,
+  price: ScenePiece['cents'],
+  bundles: readonly string[],
+): Result<ScenePiece> {
   const offers = offersOf(entry, {});
   if (!offers.ok) return offers;
   return ok({

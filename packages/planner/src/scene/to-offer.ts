@@ -23,17 +23,27 @@ export function toToolOffer(offer: Offer, change: OfferChange = {}): Result<Tool
       if (!size.ok) return size;
       const { depth, points, drive } = offer;
       return ok({
-        kind: 'socket', size: size.value, depth, points, drive,
-        thin: offer.thin ?? false, retains: offer.retains ?? false, slotted: offer.slotted ?? false,
+        kind: 'socket',
+        size: size.value,
+        depth,
+        points,
+        drive,
+        thin: offer.thin ?? false,
+        retains: offer.retains ?? false,
+        slotted: offer.slotted ?? false,
       });
     }
     case 'bit-socket': {
       const sizes = parseSizes(change.size === undefined ? offer.sizes : [change.size]);
-      return sizes.ok ? ok({ kind: 'bit-socket', head: offer.head, sizes: sizes.value, drive: offer.drive }) : sizes;
+      return sizes.ok
+        ? ok({ kind: 'bit-socket', head: offer.head, sizes: sizes.value, drive: offer.drive })
+        : sizes;
     }
     case 'key': {
       const sizes = parseSizes(change.size === undefined ? offer.sizes : [change.size]);
-      return sizes.ok ? ok({ kind: 'key', head: offer.head, sizes: sizes.value, arm: length(offer.armMm) }) : sizes;
+      return sizes.ok
+        ? ok({ kind: 'key', head: offer.head, sizes: sizes.value, arm: length(offer.armMm) })
+        : sizes;
     }
     case 'wrench': {
       const ends: { form: 'ring' | 'ratchet-ring' | 'open' | 'flare'; size: Size }[] = [];
@@ -46,21 +56,37 @@ export function toToolOffer(offer: Offer, change: OfferChange = {}): Result<Tool
     }
     case 'crow-foot': {
       const size = parseSize(change.size ?? offer.size);
-      return size.ok ? ok({ kind: 'crow-foot', form: offer.form, size: size.value, drive: offer.drive }) : size;
+      return size.ok
+        ? ok({ kind: 'crow-foot', form: offer.form, size: size.value, drive: offer.drive })
+        : size;
     }
     case 'adjustable':
       return ok({
-        kind: 'adjustable', jaw: offer.jaw, from: millimetres(offer.fromMm), to: millimetres(offer.toMm), length: length(offer.lengthMm),
+        kind: 'adjustable',
+        jaw: offer.jaw,
+        from: millimetres(offer.fromMm),
+        to: millimetres(offer.toMm),
+        length: length(offer.lengthMm),
       });
     case 'pliers':
-      return ok({ kind: 'pliers', form: offer.form, to: millimetres(offer.toMm), length: length(offer.lengthMm) });
+      return ok({
+        kind: 'pliers',
+        form: offer.form,
+        to: millimetres(offer.toMm),
+        length: length(offer.lengthMm),
+      });
     case 'handle': {
       const { form, drive } = offer;
       const max = offer.maxNm === undefined ? {} : { max: newtonMetres(offer.maxNm) };
       return ok({ kind: 'handle', form, drive, length: length(offer.lengthMm), ...max });
     }
     case 'extension':
-      return ok({ kind: 'extension', drive: offer.drive, length: length(offer.lengthMm), wobble: offer.wobble ?? false });
+      return ok({
+        kind: 'extension',
+        drive: offer.drive,
+        length: length(offer.lengthMm),
+        wobble: offer.wobble ?? false,
+      });
     case 'joint':
       return ok({ kind: 'joint', drive: offer.drive });
     case 'adapter':
@@ -69,20 +95,35 @@ export function toToolOffer(offer: Offer, change: OfferChange = {}): Result<Tool
       return ok({ kind: 'lever-tube', length: length(offer.lengthMm) });
     case 'brace': {
       const sizes = parseSizes(offer.sizes);
-      return sizes.ok ? ok({ kind: 'brace', sizes: sizes.value, depth: offer.depth, lever: metres(offer.leverMm / 1000) }) : sizes;
+      return sizes.ok
+        ? ok({ kind: 'brace', sizes: sizes.value, depth: offer.depth, lever: metres(offer.leverMm / 1000) })
+        : sizes;
     }
     case 'driver': {
       const sizes = parseSizes(offer.sizes);
-      return sizes.ok ? ok({ kind: 'driver', head: offer.head, sizes: sizes.value, length: length(offer.lengthMm) }) : sizes;
+      return sizes.ok
+        ? ok({ kind: 'driver', head: offer.head, sizes: sizes.value, length: length(offer.lengthMm) })
+        : sizes;
     }
     case 'locknut-socket':
       return ok({
-        kind: 'locknut-socket', form: offer.form, from: millimetres(offer.fromMm), to: millimetres(offer.toMm), drive: offer.drive,
+        kind: 'locknut-socket',
+        form: offer.form,
+        from: millimetres(offer.fromMm),
+        to: millimetres(offer.toMm),
+        drive: offer.drive,
       });
     case 'does': {
       const of = offer.of === undefined ? {} : { of: offer.of };
       const amount = offer.amount === undefined ? {} : { amount: offer.amount };
-      return ok({ kind: 'does', fn: offer.fn, ...of, ...amount, grade: offer.grade ?? 'proper', pieces: offer.pieces ?? 1 });
+      return ok({
+        kind: 'does',
+        fn: offer.fn,
+        ...of,
+        ...amount,
+        grade: offer.grade ?? 'proper',
+        pieces: offer.pieces ?? 1,
+      });
     }
     default:
       return unreachable(offer);
