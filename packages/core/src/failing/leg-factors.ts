@@ -1,5 +1,4 @@
-import type { Kelvins } from '../quantity/units.ts';
-import { fromFlag, fromGroup, fromSteps, shown } from './factor.ts';
+import { covers, factorOf } from './factor.ts';
 import type { RateInput, RateLeg } from './rate-input.ts';
 import type { Factor } from './rate-result.ts';
 import { roughnessFactor } from './roughness.ts';
@@ -9,29 +8,36 @@ const ICE_POINT = 273.15;
 
 /** Factors of a group that the leg brings: roughness, pace, heat, cold, altitude, stones, dust (M1). */
 export function legFactors(input: RateInput, group: string, leg: RateLeg): readonly Factor[] {
-  const { features } = input.vehicle;
   const t = input.tables.factors;
-  return [
-    ...roughness(input, group, leg),
-    ...(leg.resonancePace ? fromFlag(t.corrugationPace, group, features) : []),
-    ...fromSteps(t.heat, celsius(leg.hottest), group, features, '°C'),
-    ...fromSteps(t.cold, celsius(leg.coldest), group, features, '°C'),
-    ...fromSteps(t.altitude, leg.altitude, group, features, 'm'),
-    ...fromGroup(t.stones, t.stones.words[leg.stones], group, features, leg.stones),
-    ...(leg.dusty ? fromFlag(t.dust, group, features) : []),
-  ];
-}
-
-/** The surface's base rate already holds the roughness it stands for, so only the difference counts. */
-function roughness({ tables }: RateInput, group: string, leg: RateLeg): readonly Factor[] {
-  const t = tables.factors.roughness;
-  if (leg.iri === undefined || !t.groups.includes(group)) return [];
-  const usual = t.surfaceIri[leg.surface];
-  const factor = roughnessFactor(t, leg.iri) / roughnessFactor(t, usual);
-  return [shown(t, factor, `${leg.iri} m/km where ${usual} is usual`)];
-}
-
-/** Printed tables are in degrees Celsius; rounded, because 35 °C must come back as 35. */
-export function celsius(k: Kelvins | undefined): number | undefined {
-  return k === undefined ? undefined : Math.round((k - ICE_POINT) * 1000) / 1000;
+  const out: Factor[] = [];
+  if (leg.iri !== undefined && covers(t.roughness, group)) {
+    // The surface class already holds the roughness it stands for, so only the difference counts.
+    const usual = roughnessFactor(t.roughness.points, t.roughness.surfaceIri[leg.surface]);
+    const factor = roughnessFactor(t.roughness.points, leg.iri) / usual;
+    out.push(factorOf('roughness', `Roughness ${leg.iri} m/km`, factor, t.roughness.basis));
+  }
+  if (leg.resonancePace && covers(t.pace, group)) {
+    out.push(factorOf('pace', 'Driven at the shaking pace', t.pace.factor, t.pace.basis));
+  }
+  for (const rule of t.heat) {
+    if (leg.hottest === undefined || !covers(rule, group) || !(leg.hottest > rule.threshold + ICE_POINT))
+      continue;
+    out.push(factorOf('heat', `Hotter than ${rule.threshold} °C`, rule.factor, rule.basis));
+  }
+  for (const rule of t.cold) {
+    if (leg.coldest === undefined || !covers(rule, group) || !(leg.coldest < rule.threshold + ICE_POINT))
+      continue;
+    out.push(factorOf('cold', `Colder than ${rule.threshold} °C`, rule.factor, rule.basis));
+  }
+  for (const rule of t.altitude) {
+    if (leg.altitude === undefined || !covers(rule, group) || !(leg.altitude > rule.threshold)) continue;
+    out.push(factorOf('altitude', `Above ${rule.threshold} m`, rule.factor, rule.basis));
+  }
+  if (covers(t.stones, group)) {
+    out.push(factorOf('stones', `Stones: ${leg.stones}`, t.stones.factor[leg.stones], t.stones.basis));
+  }
+  for (const rule of t.dust) {
+    if (leg.dusty && covers(rule, group)) out.push(factorOf('dust', 'Dust', rule.factor, rule.basis));
+  }
+  return out.filter((f) => f.factor !== 1);
 }

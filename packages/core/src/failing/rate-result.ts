@@ -1,5 +1,5 @@
 import type { Metres } from '../quantity/units.ts';
-import type { AddedEvents, RateBasis } from './rate-tables.ts';
+import type { RateBasis } from './rate-tables.ts';
 import type { Reach } from './reach.ts';
 
 /** One multiplier as a screen shows it. */
@@ -15,11 +15,9 @@ export interface Factor {
 
 /** A share of one failure's expected events, with everything that made it. */
 export interface RatePart {
-  /** What is counted: distance driven, crossings, or one of the things the tables add events for. */
-  readonly kind: 'distance' | 'crossing' | AddedEvents['counts'];
+  readonly kind: 'distance' | 'dust' | 'fills' | 'crossings' | 'days';
   /** The leg it happens on; null for what time brings, wherever the vehicle stands. */
   readonly leg: string | null;
-  readonly title: string;
   /** Events of the whole group before share and factors. */
   readonly base: number;
   readonly share: number;

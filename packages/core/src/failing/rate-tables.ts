@@ -1,7 +1,7 @@
 /**
  * The constants that the rates are computed from, as the trade prints them (per 10,000 km, degrees Celsius, years). Core
  * knows no figures of its own: the catalogue holds them with their basis and the planner passes them in. The shapes here
- * are what core reads; the catalogue's records fit them without core naming the catalogue.
+ * are what core needs; the catalogue's records fit them without being named.
  */
 
 export type Surface = 'sealed' | 'gravel' | 'corrugated' | 'rock' | 'sand';
@@ -47,102 +47,111 @@ export interface FailureShare {
   readonly restored?: number;
 }
 
-/** Multipliers by group; a group that is not named keeps its rate. */
-export type GroupFactors = Readonly<Partial<Record<string, number>>>;
-
-interface Head {
-  readonly id: string;
-  readonly title: string;
+interface Printed {
   readonly basis: RateBasis;
 }
 
-interface ConditionalHead extends Head {
+/** A multiplier for some groups (all of them when `groups` is absent). */
+interface ForGroups extends Printed {
+  readonly groups?: readonly string[];
+}
+
+/** Multiplies where the value passes a threshold in `unit`. */
+export interface ThresholdFactor extends ForGroups {
+  /** Degrees Celsius, or metres of altitude. */
+  readonly threshold: number;
+  readonly factor: number;
+}
+
+/** A multiplier that a modification brings. `when` absent: always; `surface` absent: everywhere. */
+export interface ModificationFactor extends ForGroups {
+  readonly id: string;
+  readonly title: string;
   readonly when?: FeatureCondition;
-}
-
-/** A factor that is either there or not. */
-export interface FlagFactor extends ConditionalHead {
-  readonly by: GroupFactors;
-  /** What it does to the one sort of part it is really about; shown, not multiplied with. */
-  readonly onPart?: { readonly part: string; readonly factor: number };
-}
-
-/** A factor read off a scale: the first step whose `upTo` is not below the reading. */
-export interface StepFactor extends ConditionalHead {
-  readonly steps: readonly { readonly upTo: number; readonly by: GroupFactors }[];
-}
-
-export interface WordFactor<Word extends string> extends ConditionalHead {
-  readonly words: Readonly<Record<Word, GroupFactors>>;
-}
-
-/** Events on top of the rates per distance: `each` for every one counted. */
-export interface AddedEvents extends ConditionalHead {
-  readonly each: number;
-  readonly counts: 'fill' | '10,000 km of dusty leg' | 'day' | 'camp night' | 'cold night';
-  readonly group: string;
-  /** The one failure that grows; absent: shared out like the rest of the group. */
-  readonly failure?: string;
-}
-
-export interface FactorTables {
-  /** m(iri) = exp(slope x (iri - reference)), above `linearAboveIri` its tangent; counts as m(iri) / m(surface's iri). */
-  readonly roughness: Head & {
-    readonly groups: readonly string[];
-    readonly slope: number;
-    readonly referenceIri: number;
-    readonly linearAboveIri: number;
-    readonly surfaceIri: Readonly<Record<Surface, number>>;
-  };
-  /** (odometer / (ordinary km a year x age)) ^ exponent. */
-  readonly accumulatedKm: Head & {
-    readonly groups: readonly string[];
-    readonly exponent: number;
-    readonly ordinaryKmPerYear: number;
-    readonly assumedAgeYears: number;
-    readonly leastKm: number;
-  };
-  /** 1 + perYear x (age - reference), kept between `least` and `greatest`. */
-  readonly vehicleAge: Head & {
-    readonly groups: readonly string[];
-    readonly perYear: number;
-    readonly referenceYears: number;
-    readonly least: number;
-    readonly greatest: number;
-  };
-  /** Reads years. */
-  readonly batteryAge: StepFactor;
-  readonly care: WordFactor<Care>;
-  readonly recentWork: Head & { readonly factor: number };
-  /** (mass / rated) ^ exponent by group. */
-  readonly load: Head & { readonly exponents: GroupFactors };
-  readonly driver: WordFactor<Driver>;
-  readonly corrugationPace: FlagFactor;
-  /** Read degrees Celsius: the highest and the lowest air temperature of the leg. */
-  readonly heat: StepFactor;
-  readonly cold: StepFactor;
-  /** Reads metres above the sea. */
-  readonly altitude: StepFactor;
-  readonly stones: WordFactor<Stones>;
-  readonly dust: FlagFactor;
-  readonly liftKit: FlagFactor & { readonly aboveMm: number };
-  readonly largeTyres: FlagFactor & { readonly abovePct: number };
-  readonly lockersOnRock: FlagFactor;
-  readonly roofOverload: FlagFactor;
-  readonly addedCircuits: Head & {
-    readonly group: string;
-    readonly eachPer10000km: Readonly<Record<Surface, number>>;
-  };
-  readonly added: readonly AddedEvents[];
-  readonly crossings: Head & {
-    readonly each: Readonly<Record<CrossingDepth, number>>;
-    /** Shares by group; they sum to 1. */
-    readonly split: GroupFactors;
-  };
+  /** More than this body lift, mm. */
+  readonly liftMoreThanMm?: number;
+  /** Tyres more than this over the original diameter, per cent. */
+  readonly oversizeMoreThanPct?: number;
+  /** The roof carries more than its rating. */
+  readonly roofOverloaded?: true;
+  readonly surface?: Surface;
+  readonly factor: number;
 }
 
 export interface RateTables {
   readonly groups: readonly GroupRates[];
   readonly failures: readonly FailureShare[];
   readonly factors: FactorTables;
+}
+
+export interface FactorTables {
+  /** Multiplier at a roughness (IRI, m/km), and the IRI that each surface class stands for. */
+  readonly roughness: ForGroups & {
+    readonly points: readonly { readonly iri: number; readonly factor: number }[];
+    readonly surfaceIri: Readonly<Record<Surface, number>>;
+  };
+  /** (km / referenceKm) ^ exponent. */
+  readonly distance: ForGroups & {
+    readonly exponent: number;
+    readonly referenceKm: number;
+    readonly least: number;
+    readonly most: number;
+  };
+  /** 1 + perYear x (age - referenceYears). */
+  readonly age: ForGroups & {
+    readonly perYear: number;
+    readonly referenceYears: number;
+    readonly least: number;
+    readonly most: number;
+  };
+  /** The last step whose `fromYears` the battery has reached. */
+  readonly batteryAge: ForGroups & {
+    readonly steps: readonly { readonly fromYears: number; readonly factor: number }[];
+  };
+  readonly care: ForGroups & { readonly factor: Readonly<Record<Care, number>> };
+  /** On the groups whose parts were disturbed lately. */
+  readonly recentWork: Printed & { readonly factor: number };
+  /** (mass / rated) ^ exponent, on the worse axle or on the gross mass. */
+  readonly load: readonly (Printed & {
+    readonly groups: readonly string[];
+    readonly exponent: number;
+    readonly of: 'axle' | 'gross';
+  })[];
+  readonly pace: ForGroups & { readonly factor: number };
+  readonly heat: readonly ThresholdFactor[];
+  readonly cold: readonly ThresholdFactor[];
+  readonly altitude: readonly ThresholdFactor[];
+  readonly stones: ForGroups & { readonly factor: Readonly<Record<Stones, number>> };
+  readonly dust: readonly (ForGroups & { readonly factor: number })[];
+  /** Filter events per 1,000 km of dust, and per doubtful fill. */
+  readonly dustEvents: Printed & {
+    readonly group: string;
+    readonly failure?: string;
+    readonly per1000km: number;
+  };
+  readonly fillEvents: Printed & {
+    readonly group: string;
+    readonly failure?: string;
+    readonly perFill: number;
+  };
+  /** Extra events per added circuit per 10,000 km at `surface`; elsewhere in proportion to the group's base rate. */
+  readonly circuits: Printed & {
+    readonly group: string;
+    readonly per10000km: number;
+    readonly surface: Surface;
+  };
+  readonly modifications: readonly ModificationFactor[];
+  readonly driver: ForGroups & { readonly factor: Readonly<Record<Driver, number>> };
+  /** Events per year of standing, and per camp night with a fridge and no solar. */
+  readonly perDay: Printed & {
+    readonly group: string;
+    readonly perYear: number;
+    readonly perCampNight: number;
+    readonly campNightWhen: FeatureCondition;
+  };
+  /** Events per crossing by depth, and the groups they fall on. */
+  readonly crossing: Printed & {
+    readonly events: Readonly<Record<CrossingDepth, number>>;
+    readonly split: readonly { readonly group: string; readonly share: number }[];
+  };
 }

@@ -1,4 +1,4 @@
-import { productOf, shown } from './factor.ts';
+import { factorOf, productOf } from './factor.ts';
 import type { GroupPart } from './group-parts.ts';
 import { groupParts } from './group-parts.ts';
 import { byReach } from './by-reach.ts';
@@ -7,12 +7,6 @@ import type { FailureRate, GroupTotal, RatePart, RateResult } from './rate-resul
 import type { FailureShare } from './rate-tables.ts';
 import { sharesOf } from './shares.ts';
 import { sum } from './sum.ts';
-
-const WEAK_POINT = {
-  id: 'weak-point',
-  title: 'known weak point',
-  basis: { kind: 'source', cite: "the owner's record" },
-} as const;
 
 /**
  * Expected failures of one vehicle on one trip (M1): for each failure the sum over legs of distance x base rate x share x
@@ -51,12 +45,17 @@ function failureRate(
   const group = input.tables.groups.find((g) => g.id === failure.group);
   const weak = input.vehicle.weakPoints
     .filter((w) => w.failure === failure.id)
-    .map((w) => shown({ ...WEAK_POINT, title: w.note ?? WEAK_POINT.title }, w.factor));
+    .map((w) =>
+      factorOf('weak-point', w.note ?? 'Known weak point', w.factor, {
+        kind: 'source',
+        cite: "the owner's record",
+      }),
+    );
   const parts = ofGroup.flatMap(({ only, ...part }): readonly RatePart[] => {
     // A failure the vehicle cannot have hands its own events back to the group.
     const whole = only !== undefined && shares.has(only);
     if (whole && only !== failure.id) return [];
-    const factors = [...part.factors, ...weak];
+    const factors = part.kind === 'distance' ? [...part.factors, ...weak] : part.factors;
     const mine = whole ? 1 : share;
     return [{ ...part, share: mine, factors, events: part.base * mine * productOf(factors) }];
   });

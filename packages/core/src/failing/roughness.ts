@@ -1,15 +1,23 @@
 import type { FactorTables } from './rate-tables.ts';
 
 /**
- * Wear multiplier at a roughness: exponential, and above the end of the measured range its tangent, as the highway cost
- * models have it. Below the reference it is held at 1, because a smoother road than that has not been shown to spare parts.
+ * Wear multiplier at a roughness, read between the printed points on straight lines and held at the ends, because nobody
+ * has measured beyond them.
  *
  * @param iri International roughness index, m/km.
  */
-export function roughnessFactor(table: FactorTables['roughness'], iri: number): number {
-  const { slope, referenceIri, linearAboveIri } = table;
-  const curve = (x: number) => Math.exp(slope * (x - referenceIri));
-  if (iri <= referenceIri) return 1;
-  if (iri <= linearAboveIri) return curve(iri);
-  return curve(linearAboveIri) * (1 + slope * (iri - linearAboveIri));
+export function roughnessFactor(points: FactorTables['roughness']['points'], iri: number): number {
+  const sorted = [...points].sort((a, b) => a.iri - b.iri);
+  const [first] = sorted;
+  if (first === undefined) return 1;
+  let below = first;
+  for (const point of sorted) {
+    if (point.iri >= iri) {
+      if (point.iri === below.iri) return point.factor;
+      const t = Math.max(0, (iri - below.iri) / (point.iri - below.iri));
+      return below.factor + t * (point.factor - below.factor);
+    }
+    below = point;
+  }
+  return below.factor;
 }
