@@ -9,6 +9,7 @@ import { BUTTON_HEADS_ISO7380 } from './button-heads-iso7380.ts';
 import { CLAMPS_DIN } from './clamps-din.ts';
 import { CLAMPS_SAE } from './clamps-sae.ts';
 import { COUNTERSUNK_ISO10642 } from './countersunk-iso10642.ts';
+import { CROSS_HEADS } from './cross-heads.ts';
 import { FAILURE_COUNTS } from './failure-counts.ts';
 import { FAILURE_DISTANCES } from './failure-distances.ts';
 import { FAILURE_SHARES } from './failure-shares.ts';
@@ -50,6 +51,7 @@ import { PULLING_HABITS } from './pulling-habits.ts';
 import { SELF_DISCHARGE } from './self-discharge.ts';
 import { SET_SCREWS_ISO4026 } from './set-screws-iso4026.ts';
 import { SHELF_LIFE } from './shelf-life.ts';
+import { SLOT_BLADES } from './slot-blades.ts';
 import { SOCKET_CAPS_ISO4762 } from './socket-caps-iso4762.ts';
 import { SPARK_PLUGS } from './spark-plugs.ts';
 import { SQUARE_DRIVES } from './square-drives.ts';
@@ -95,6 +97,8 @@ export const TABLES: readonly Table[] = [
   LOBE_COUNTERSUNK_ISO14581,
   LOBES,
   LOBES_EXTERNAL,
+  CROSS_HEADS,
+  SLOT_BLADES,
   INCH_HEADS,
   INCH_HEAVY_HEX,
   METRIC_THREADS,
