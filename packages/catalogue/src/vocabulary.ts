@@ -120,13 +120,7 @@ export const VOCABULARY: readonly Term[] = [
   {
     word: 'locking pliers',
     kind: 'tool',
-    also: [
-      said('self-grip pliers'),
-      said('self-grips'),
-      said('lock grips'),
-      said('locking grips'),
-      said('mole grips', 'UK'),
-    ],
+    also: [said('self-grip pliers'), said('self-grips'), said('lock grips'), said('locking grips')],
   },
   {
     word: 'side cutters',
@@ -163,14 +157,7 @@ export const VOCABULARY: readonly Term[] = [
   {
     word: 'breaker bar',
     kind: 'tool',
-    also: [
-      said('flex bar'),
-      said('power bar'),
-      said('knuckle bar'),
-      said('strong-arm'),
-      said('breaker'),
-      said('johnson bar', 'ZA'),
-    ],
+    also: [said('flex bar'), said('power bar'), said('knuckle bar'), said('strong-arm'), said('breaker')],
   },
   {
     word: 'slide-over tube',
@@ -390,7 +377,7 @@ export const VOCABULARY: readonly Term[] = [
   {
     word: 'self-fusing tape',
     kind: 'material',
-    also: [said('self-amalgamating tape', 'UK'), said('rescue tape'), said('silicone tape')],
+    also: [said('self-amalgamating tape', 'UK'), said('silicone tape')],
   },
   {
     word: 'insulating tape',
@@ -410,7 +397,7 @@ export const VOCABULARY: readonly Term[] = [
   {
     word: 'epoxy putty',
     kind: 'material',
-    also: [said('putty stick'), said('epoxy stick'), said('metal putty'), said('quick steel')],
+    also: [said('putty stick'), said('epoxy stick'), said('metal putty')],
   },
   {
     word: 'penetrating oil',
@@ -425,7 +412,7 @@ export const VOCABULARY: readonly Term[] = [
   {
     word: 'hose clamp',
     kind: 'material',
-    also: [said('hose clip', 'UK'), said('worm clamp'), said('worm-drive clip'), said('jubilee', 'UK')],
+    also: [said('hose clip', 'UK'), said('worm clamp'), said('worm-drive clip')],
   },
   { word: 'split pin', kind: 'material', also: [said('cotter pin', 'US'), said('cotter')] },
   { word: 'spring pin', kind: 'material', also: [said('roll pin'), said('tension pin')] },

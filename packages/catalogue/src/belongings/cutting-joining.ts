@@ -7,7 +7,6 @@ export const CUTTING_JOINING: readonly CatalogueBelonging[] = [
     proper('cut-metal'),
     proper('cut-metal', 'slow'),
     withCare('cut-bolt'),
-    withCare('cut-tube'),
     withCare('cut-hose'),
     lastResort('cut-wood'),
   ]),
@@ -15,7 +14,6 @@ export const CUTTING_JOINING: readonly CatalogueBelonging[] = [
     withCare('cut-metal'),
     proper('cut-metal', 'slow'),
     lastResort('cut-bolt'),
-    withCare('cut-tube'),
     withCare('cut-hose'),
   ]),
   tool(

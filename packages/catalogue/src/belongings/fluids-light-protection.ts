@@ -136,7 +136,7 @@ export const FLUIDS_LIGHT_PROTECTION: readonly CatalogueBelonging[] = [
     'rags and hand cleaner',
     '',
     { g: 450, mm: 200, ml: 2000, price: 'P1' },
-    [proper('clean'), withCare('pad')],
+    [proper('clean'), withCare('pad'), withCare('tyre-lube')],
     { marks: ['liquid'] },
   ),
   tool('TB-1', 'parts tray, zip bags, marker, tags', '', { g: 150, mm: 250, ml: 500, price: 'P1' }, [

@@ -40,7 +40,13 @@ export const MATERIALS: readonly CatalogueBelonging[] = [
     'annealed tie wire',
     '1.6 mm x 20 m',
     { g: 320, mm: 150, ml: 200, price: 'P1' },
-    [proper('lash'), proper('lash', 'hot'), withCare('clip-ear'), lastResort('split-pin-part')],
+    [
+      proper('lash'),
+      proper('lash', 'hot'),
+      withCare('clip-ear'),
+      lastResort('seal', 'clamp'),
+      lastResort('split-pin-part'),
+    ],
     { basis: FROM_VOLUME },
   ),
   supply('TW-08', 'stainless lock wire', '0.8 mm x 10 m', { g: 40, mm: 70, ml: 40, price: 'P1' }, [
@@ -61,6 +67,7 @@ export const MATERIALS: readonly CatalogueBelonging[] = [
     proper('lash'),
     withCare('lash', 'fine'),
     lastResort('clip-ear'),
+    lastResort('seal', 'clamp'),
   ]),
   supply('CD-1', 'braided cord', '3-5 mm x 20 m', { g: 250, mm: 150, ml: 500, price: 'P1' }, [
     proper('lash'),
@@ -144,7 +151,7 @@ export const MATERIALS: readonly CatalogueBelonging[] = [
     'fuel-proof tank putty',
     '80-120 g',
     { g: 120, mm: 110, ml: 80, price: 'P2' },
-    [proper('seal', 'fuel'), withCare('seal', 'metal', 'oil'), withCare('bond', 'metal')],
+    [withCare('seal', 'fuel', 'metal', 'oil'), withCare('bond', 'metal')],
     { care: ['epoxy'] },
   ),
   supply(

@@ -9,6 +9,7 @@ export const PLIERS: readonly CatalogueBelonging[] = [
     withCare('split-pin'),
     withCare('bend'),
     lastResort('clip-spring-band'),
+    lastResort('crimp', 'light'),
   ]),
   tool('PR-LN', 'long-nose pliers', '200 mm', { g: 190, mm: 200, ml: 160, price: 'P2' }, [
     proper('grip', 'fine'),

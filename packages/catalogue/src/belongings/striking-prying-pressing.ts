@@ -34,10 +34,7 @@ export const STRIKING_PRYING_PRESSING: readonly CatalogueBelonging[] = [
     proper('mark'),
     lastResort('drive-pin'),
   ]),
-  tool('CH-20', 'cold chisel', '20 x 200 mm', { g: 290, mm: 200, ml: 90, price: 'P1' }, [
-    proper('chisel'),
-    lastResort('cut-metal', 'slow'),
-  ]),
+  tool('CH-20', 'cold chisel', '20 x 200 mm', { g: 290, mm: 200, ml: 90, price: 'P1' }, [proper('chisel')]),
   tool('NS-1', 'nut splitter', 'to 22 mm', { g: 420, mm: 120, ml: 220, price: 'P2' }, [
     proper('extract', 'nut'),
   ]),
