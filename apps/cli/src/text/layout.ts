@@ -12,14 +12,16 @@ export interface Column {
 
 /** Control characters of a hostile name never reach the terminal. */
 export function plain(text: string): string {
-  return text.replace(/\p{Cc}/gu, " ");
+  return text.replace(/\p{Cc}/gu, ' ');
 }
 
 /** Words wrapped to a width; a word longer than the width is cut. */
 export function wrap(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of plain(text).split(/\s+/).filter((w) => w !== '')) {
+  for (const word of plain(text)
+    .split(/\s+/)
+    .filter((w) => w !== '')) {
     let rest = word;
     while (rest.length > width) {
       if (line !== '') lines.push(line);
@@ -39,12 +41,21 @@ export function wrap(text: string, width: number): string[] {
 }
 
 /** Rows under titles, two spaces between columns, the growing column wrapped and indented under itself. */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[], indent = 2): string[] {
-  const widths = columns.map((c, i) => (c.grow ? 0 : Math.max(c.title.length, ...rows.map((r) => plain(r[i] ?? '').length))));
+export function table(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  indent = 2,
+): string[] {
+  const widths = columns.map((c, i) =>
+    c.grow ? 0 : Math.max(c.title.length, ...rows.map((r) => plain(r[i] ?? '').length)),
+  );
   const fixed = widths.reduce((sum, w) => sum + w, 0) + 2 * (columns.length - 1) + indent;
   const growing = columns.findIndex((c) => c.grow);
   if (growing >= 0) {
-    const longest = Math.max(columns[growing]?.title.length ?? 0, ...rows.map((r) => plain(r[growing] ?? '').length));
+    const longest = Math.max(
+      columns[growing]?.title.length ?? 0,
+      ...rows.map((r) => plain(r[growing] ?? '').length),
+    );
     widths[growing] = Math.max(12, Math.min(longest, WIDTH - fixed));
   }
   const out: string[] = [];
@@ -57,7 +68,9 @@ export function table(columns: readonly Column[], rows: readonly (readonly strin
     const parts = cells.map((cell, i) => (i === growing ? wrap(cell, widths[i] ?? 12) : [plain(cell)]));
     const height = Math.max(...parts.map((p) => p.length));
     for (let line = 0; line < height; line++) {
-      out.push(`${' '.repeat(indent)}${columns.map((_, i) => pad(parts[i]?.[line] ?? '', i)).join('  ')}`.trimEnd());
+      out.push(
+        `${' '.repeat(indent)}${columns.map((_, i) => pad(parts[i]?.[line] ?? '', i)).join('  ')}`.trimEnd(),
+      );
     }
   };
   if (columns.some((c) => c.title !== '')) push(columns.map((c) => c.title));

@@ -1,0 +1,274 @@
+import type { ComparisonAnswer, GapAnswer, KitItem, PlanAnswer } from '@waymend/planner/answer/plan-answer';
+import { aboutOneIn, grouped, percent } from '@waymend/planner/words/chance';
+import type { UnitStyle } from '@waymend/planner/words/mass';
+import { massText } from '@waymend/planner/words/mass';
+import { moneyText } from '@waymend/planner/words/money';
+import { paragraph, table } from './layout.ts';
+import { loadLines } from './load-text.ts';
+import type { Paint } from './paint.ts';
+
+export interface PlanTextOptions {
+  readonly units: UnitStyle;
+  readonly currency: string;
+  /** Print every line of every list. */
+  readonly all: boolean;
+  readonly paint: Paint;
+}
+
+/** How many lines of a long list a person reads before asking for all of it. */
+const SHORT_LIST = 12;
+const SHORT_GAPS = 8;
+
+/** The plan as its owner would read it aloud: the answer first, then what comes, what stays, what is missing. */
+export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
+  const { paint, units } = options;
+  const lines: string[] = [];
+  const say = (...more: readonly string[]) => lines.push(...more);
+  const { trip, kit, unaided } = answer;
+
+  say(paint.strong(`${trip.name}, with ${trip.vehicle}`));
+  say(...paragraph(`${grouped(trip.km)} km in ${grouped(trip.days)} days; ${crew(answer)}.`));
+  say('');
+  say(...paragraph(unaided.words).map(paint.strong));
+  say(...paragraph(proof(answer)));
+  say('');
+  say(...comparison(answer.comparisons, units));
+  for (const warning of answer.warnings) say('', ...paragraph(`! ${warning}`, 0, 2));
+
+  say(
+    '',
+    paint.strong(`Comes along: ${massText(kit.massGrams, units)}, ${counted(pieces(kit.items), 'piece')}`),
+  );
+  if (kit.estimatedGrams > 0) {
+    say(
+      ...paragraph(
+        `${massText(kit.estimatedGrams, units)} of it is estimated (~): weigh what is heavy, the plan follows.`,
+        2,
+      ),
+    );
+  }
+  say(...kitTable(kit.items, units));
+
+  say('', ...staysHome(answer, options));
+  say('', ...gaps(answer, options));
+  if (answer.buy.length > 0) {
+    say('', paint.strong('Worth buying'));
+    say(
+      ...table(
+        [
+          { title: 'price', align: 'right' },
+          { title: 'mass', align: 'right' },
+          { title: 'trips saved', align: 'right' },
+          { title: 'what', grow: true },
+        ],
+        answer.buy.map((b) => [
+          moneyText(b.cents, options.currency),
+          massText(b.grams, units),
+          saved(b.worth),
+          b.name,
+        ]),
+      ),
+    );
+  }
+  if (answer.swaps.length > 0) {
+    say('', paint.strong('Lighter for the same work'));
+    for (const s of shorten(answer.swaps, options.all, SHORT_GAPS)) {
+      const price = s.owned ? 'already yours' : `about ${moneyText(s.cents, options.currency)}`;
+      say(
+        ...paragraph(
+          `${s.withName} instead of ${s.name}: ${massText(s.savedGrams, units)} less, ${price}.`,
+          2,
+          4,
+        ),
+      );
+    }
+  }
+  say('', paint.strong('Load as you set out'), ...loadLines(answer.load, units));
+  say(
+    '',
+    paint.strong('Where you stand'),
+    ...paragraph(`${answer.standing.words} ${answer.standing.step}`, 2),
+  );
+  say('', ...paragraph(CAUTION, 0));
+  return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
+}
+
+const CAUTION =
+  "Rates and chances are estimates; sizes and torques must be your own. The maker's manual, local law and a licensed mechanic come first, " +
+  'and nobody goes under a vehicle that only a jack holds.';
+
+function crew(answer: PlanAnswer): string {
+  return answer.trip.people.map((p) => `${p.name} (skill ${p.skill})`).join(' and ');
+}
+
+function proof(answer: PlanAnswer): string {
+  const within =
+    answer.aim.kind === 'best-chance' && answer.aim.limitGrams !== null
+      ? ` within ${massText(answer.aim.limitGrams)}`
+      : '';
+  if (answer.status === 'proven') {
+    if (answer.aim.kind === 'best-chance')
+      return `Proven: no other choice from what is on the table does better${within}.`;
+    return 'Proven: no lighter choice does it.';
+  }
+  return `Not proven: at most ${percent(answer.gap)} of the remaining risk could still be avoided (${answer.stoppedBy ?? 'stopped early'}).`;
+}
+
+function comparison(rows: readonly ComparisonAnswer[], units: UnitStyle): string[] {
+  return table(
+    [
+      { title: 'if you took' },
+      { title: 'mass', align: 'right' },
+      { title: 'pieces', align: 'right' },
+      { title: 'you would need help on' },
+      { title: '', grow: true },
+    ],
+    rows.map((r) => [
+      r.title,
+      massText(r.massGrams, units),
+      grouped(r.pieces),
+      `${aboutOneIn(1 - r.unaided)} trips`,
+      r.breaks.join('; '),
+    ]),
+  );
+}
+
+/** "1 in 45": how many trips it takes, on average, for the piece to save one. */
+function saved(worth: number): string {
+  return worth > 1e-6 ? `1 in ${grouped(roundTo2(1 / worth))}` : '-';
+}
+
+function roundTo2(n: number): number {
+  if (n < 10) return Math.round(n * 10) / 10;
+  const scale = 10 ** Math.max(0, Math.floor(Math.log10(n)) - 1);
+  return Math.round(n / scale) * scale;
+}
+
+function kitTable(items: readonly KitItem[], units: UnitStyle): string[] {
+  return table(
+    [
+      { title: 'mass', align: 'right' },
+      { title: 'trips saved', align: 'right' },
+      { title: 'what' },
+      { title: 'for', grow: true },
+    ],
+    items.map((item) => [
+      `${item.weighed ? '' : '~'}${massText(item.grams, units)}`,
+      item.worth > 1e-6 ? saved(item.worth) : reasonWord(item.reason),
+      `${item.copies > 1 ? `${item.copies} x ` : ''}${item.name}${item.bought ? ' (buy)' : ''}`.slice(0, 46),
+      jobsInBrief(item),
+    ]),
+  );
+}
+
+function reasonWord(reason: KitItem['reason']): string {
+  switch (reason) {
+    case 'floor':
+      return 'floor';
+    case 'pinned':
+      return 'always';
+    case 'must-do':
+      return 'must-do';
+    case 'in-set':
+      return 'in its set';
+    case 'worth':
+      return 'small';
+  }
+}
+
+function jobsInBrief(item: KitItem): string {
+  const [first, ...others] = item.jobs;
+  if (first === undefined) return item.reason === 'floor' ? 'safety, on every trip' : '';
+  return others.length === 0 ? first.title : `${first.title}, and ${others.length} more`;
+}
+
+function staysHome(answer: PlanAnswer, options: PlanTextOptions): string[] {
+  const { units, paint, all } = options;
+  const home = answer.stayHome;
+  const mass = home.reduce((sum, h) => sum + h.grams, 0);
+  const lines = [
+    paint.strong(
+      `Stays home: ${massText(mass, units)}, ${counted(
+        home.reduce((n, h) => n + h.copies, 0),
+        'piece',
+      )}`,
+    ),
+  ];
+  if (home.length === 0) return [...lines, '  Nothing: everything you own earns its place.'];
+  const shown = all
+    ? home
+    : [...home].sort((a, b) => b.couldAdd - a.couldAdd || b.grams - a.grams).slice(0, SHORT_LIST);
+  lines.push(
+    ...table(
+      [{ title: 'mass', align: 'right' }, { title: 'what' }, { title: 'why it stays', grow: true }],
+      shown.map((h) => [
+        massText(h.grams, units),
+        `${h.copies > 1 ? `${h.copies} x ` : ''}${h.name}`.slice(0, 46),
+        homeWhy(h),
+      ]),
+    ),
+  );
+  if (shown.length < home.length)
+    lines.push(`  ... and ${home.length - shown.length} more (--all lists them).`);
+  return lines;
+}
+
+function homeWhy(h: PlanAnswer['stayHome'][number]): string {
+  switch (h.why) {
+    case 'not-ready':
+      return 'not ready: counts for nothing until it is';
+    case 'not-understood':
+      return 'not understood: teach Waymend what it is';
+    case 'never':
+      return 'you said never';
+    case 'double':
+      return 'does what another piece already does';
+    case 'does-not-fit':
+      return 'does not fit this vehicle';
+    case 'over-the-limit':
+      return `would save 1 trip in ${grouped(roundTo2(1 / Math.max(h.couldAdd, 1e-9)))}, but not for its mass`;
+    case 'adds-nothing':
+      return h.needs.length > 0
+        ? `helps only together with ${h.needs.slice(0, 2).join(' and ')}`
+        : 'no job here needs it';
+  }
+}
+
+function gaps(answer: PlanAnswer, options: PlanTextOptions): string[] {
+  const { paint } = options;
+  if (answer.gaps.length === 0) return [paint.strong('Gaps: none that anything could close')];
+  const lines = [paint.strong(`Gaps: ${counted(answer.gaps.length, 'failure')} without an answer`)];
+  const shown = shorten(answer.gaps, options.all, SHORT_GAPS);
+  for (const gap of shown) lines.push(...gapLines(gap, options));
+  if (shown.length < answer.gaps.length)
+    lines.push(`  ... and ${answer.gaps.length - shown.length} smaller ones (waymend gaps lists them).`);
+  return lines;
+}
+
+export function gapLines(gap: GapAnswer, options: Pick<PlanTextOptions, 'units' | 'currency'>): string[] {
+  const lines = paragraph(
+    `${gap.title}: ${gap.words} Costs ${gap.worth > 1e-6 ? `1 trip in ${grouped(roundTo2(1 / gap.worth))}` : 'next to nothing'}.`,
+    2,
+    4,
+  );
+  for (const cure of gap.cures) {
+    const cost = [
+      cure.grams > 0 ? massText(cure.grams, options.units) : 'no mass',
+      ...(cure.cents > 0 ? [`about ${moneyText(cure.cents, options.currency)}`] : []),
+    ].join(', ');
+    lines.push(...paragraph(`- ${cure.words} (${cost})`, 4, 6));
+  }
+  return lines;
+}
+
+function pieces(items: readonly KitItem[]): number {
+  return items.reduce((sum, i) => sum + i.copies, 0);
+}
+
+function counted(n: number, word: string): string {
+  return `${grouped(n)} ${word}${n === 1 ? '' : 's'}`;
+}
+
+function shorten<T>(list: readonly T[], all: boolean, most: number): readonly T[] {
+  return all ? list : list.slice(0, most);
+}
