@@ -86,12 +86,12 @@ describe('check helpers', () => {
       { name: 'a', mm: 12.7, inch: '1/4' },
     ];
     const cases: readonly (readonly [Check<(typeof table.rows)[number]>, readonly string[]])[] = [
-      [rising('mm'), ['a: mm 12.7 follows 25.4']],
-      [rising('inch'), ['a: inch 0.25 follows 0.5']],
-      [unique('name'), ['a appears twice']],
-      [between('mm', 10, 25.4), []],
-      [between('mm', 12.7, 25.3), ['a: mm is 25.4']],
-      [oneOf('inch', ['1/2', '1', '1-1/2']), ['a: inch 1/4 is not listed']],
+      [rising<'mm'>('mm'), ['a: mm 12.7 follows 25.4']],
+      [rising<'inch'>('inch'), ['a: inch 0.25 follows 0.5']],
+      [unique<'name'>('name'), ['a appears twice']],
+      [between<'mm'>('mm', 10, 25.4), []],
+      [between<'mm'>('mm', 12.7, 25.3), ['a: mm is 25.4']],
+      [oneOf<'inch'>('inch', ['1/2', '1', '1-1/2']), ['a: inch 1/4 is not listed']],
       [ratio<'mm' | 'inch'>('mm', 'inch', 0.9, 1.1), ['a: mm / inch is 2.0000', 'a: mm / inch is 2.0000']],
       [sameQuantity<'mm' | 'inch'>('mm', 'inch', 0.01), ['a: mm / inch is 2.0000', 'a: mm / inch is 2.0000']],
       [sameQuantity<'mm' | 'name'>('mm', 'name', 0.01), ['mm and name do not measure the same thing']],
@@ -99,7 +99,7 @@ describe('check helpers', () => {
         recomputed('mm', (row) => (row.name === 'b' ? 25.4 : 12.7), 0.01),
         ['a: mm 25.4, the formula gives 12.7000'],
       ],
-      [everyRow('never', () => null), []],
+      [everyRow<object>('never', () => null), []],
     ];
     for (const [check, breaches] of cases) {
       expect(check.run(wrong, columns), check.name).toEqual(breaches);
