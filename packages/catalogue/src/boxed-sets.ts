@@ -182,7 +182,7 @@ export const BOXED_SETS: readonly BoxedSet[] = [
   {
     id: 'tyre-box',
     title: 'tyre repair box',
-    cents: 8000,
+    cents: 4200,
     caseGrams: 700,
     caseMl: 3500,
     contents: one('TK-P', 'VT-C', 'VT-4', 'VS-4', 'GA-1', 'DF-2', 'PR-CO', 'GL-N'),

@@ -162,8 +162,8 @@ export function withRows<R extends AnyRow>(table: Table<R>, rows: readonly R[]):
 
 /** The printed number of a cell (inch fractions read), or null for a gap. */
 export function printed<R extends AnyRow>(row: R, key: keyof R & string): number | null {
-  const cell = row[key];
-  return cell === null || cell === undefined ? null : readNumber(cell);
+  const cell = row[key] ?? null;
+  return cell === null ? null : readNumber(cell);
 }
 
 /** A cell in SI (see `toSi`), or null for a gap. */

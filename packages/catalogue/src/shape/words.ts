@@ -167,7 +167,7 @@ export type FunctionId = keyof typeof FUNCTIONS;
  * link rather than the rope). An offer of one of these must not serve a need that names no `of`.
  */
 export const NEVER_PLAIN: Readonly<Partial<Record<FunctionId, readonly string[]>>> = {
-  crimp: ['part', 'lug'],
+  crimp: ['part', 'lug', 'light'],
   'valve-core': ['part'],
   'valve-stem': ['part'],
   tow: ['joint'],
@@ -178,6 +178,18 @@ export const NEVER_PLAIN: Readonly<Partial<Record<FunctionId, readonly string[]>
   press: ['light'],
   splint: ['wood'],
   grease: ['rubber-safe'],
+  grip: ['light'],
+  pry: ['light'],
+  'strike-hard': ['light'],
+  'cut-metal': ['slow'],
+  drill: ['slow'],
+  'turn-drill': ['slow'],
+  bond: ['small'],
+  clean: ['contacts', 'rub'],
+  patch: ['tyre-carcass'],
+  'splice-hose': ['large', 'oil'],
+  terminal: ['cable'],
+  hands: ['fluid'],
 };
 
 export const GRADES = ['proper', 'with-care', 'last-resort', 'forbidden'] as const;
