@@ -11,20 +11,9 @@ const SIZE =
   /^(\d+(\.\d+)? mm|(\d+-)?\d+\/\d+ in|\d+ in|T\d+|E\d+|cross \d|slot \d+(\.\d+)? mm|M\d+ spline)$/;
 
 function sizesOf(offer: Offer): readonly string[] {
-  switch (offer.kind) {
-    case 'socket':
-    case 'crow-foot':
-      return [offer.size];
-    case 'wrench':
-      return offer.ends.map((end) => end.size);
-    case 'bit-socket':
-    case 'key':
-    case 'brace':
-    case 'driver':
-      return offer.sizes;
-    default:
-      return [];
-  }
+  if ('size' in offer) return [offer.size];
+  if ('sizes' in offer) return offer.sizes;
+  return 'ends' in offer ? offer.ends.map((end) => end.size) : [];
 }
 
 function millimetres(size: string): number {

@@ -150,7 +150,7 @@ export function upTo<F extends FunctionId>(
   more: { readonly of?: OfWord<F>; readonly grade?: OfferGrade } = {},
 ): Offer {
   const { of, grade = 'proper' } = more;
-  return { kind: 'does', fn, ...(of === undefined ? {} : { of: of as string }), amount, grade };
+  return { kind: 'does', fn, ...(of === undefined ? {} : { of }), amount, grade };
 }
 
 /** The same line for so many pieces that can be used at one moment. */
