@@ -21,7 +21,10 @@ export const FLUIDS_LIGHT_PROTECTION: readonly CatalogueBelonging[] = [
     proper('pour'),
     withCare('pump-oil'),
   ]),
-  tool('DP-1', 'folding drain pan', '5 l', { g: 300, mm: 350, ml: 900, price: 'P1' }, [proper('catch')]),
+  tool('DP-1', 'folding drain pan', '5 l', { g: 300, mm: 350, ml: 900, price: 'P1' }, [
+    proper('catch'),
+    withCare('keep-parts'),
+  ]),
   tool('SI-H', 'siphon hose with hand pump', '2 m', { g: 280, mm: 250, ml: 700, price: 'P1' }, [
     proper('siphon'),
     withCare('bleed-fuel'),
@@ -102,6 +105,7 @@ export const FLUIDS_LIGHT_PROTECTION: readonly CatalogueBelonging[] = [
   tool('MA-1', 'ground mat', '1.8 x 0.7 m', { g: 600, mm: 350, ml: 2500, price: 'P2' }, [proper('mat')]),
   tool('TP-2', 'light tarpaulin', '2 x 3 m', { g: 700, mm: 300, ml: 2000, price: 'P2' }, [
     proper('shade'),
+    lastResort('catch'),
     withCare('mat'),
     withCare('keep-parts'),
     lastResort('glass-cover'),
@@ -136,7 +140,7 @@ export const FLUIDS_LIGHT_PROTECTION: readonly CatalogueBelonging[] = [
     'rags and hand cleaner',
     '',
     { g: 450, mm: 200, ml: 2000, price: 'P1' },
-    [proper('clean'), withCare('pad'), withCare('tyre-lube')],
+    [proper('clean'), withCare('pad'), withCare('tyre-lube'), lastResort('clean', 'degrease')],
     { marks: ['liquid'] },
   ),
   tool('TB-1', 'parts tray, zip bags, marker, tags', '', { g: 150, mm: 250, ml: 500, price: 'P1' }, [

@@ -2,7 +2,7 @@ import type { CatalogueBelonging } from '../shape/belonging.ts';
 import type { Offer } from '../shape/offer.ts';
 import type { SquareDrive } from '../shape/words.ts';
 import type { Measures } from './row.ts';
-import { tool, upTo } from './row.ts';
+import { lastResort, tool, upTo } from './row.ts';
 
 /** A long-arm hex key; the arm is the lever. */
 function hexKey(id: string, size: string, measures: Measures): CatalogueBelonging {
@@ -129,6 +129,7 @@ export const KEYS_BITS_DRIVERS: readonly CatalogueBelonging[] = [
     [
       { kind: 'driver', head: 'slot', sizes: ['slot 6.5 mm'], lengthMm: 260 },
       upTo('pry', 260, { of: 'light' }),
+      lastResort('chisel'),
     ],
   ),
   tool('DF-10', 'slotted screwdriver, heavy', '10 x 200 mm', { g: 230, mm: 330, ml: 260, price: 'P2' }, [

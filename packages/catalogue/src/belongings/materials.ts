@@ -11,6 +11,7 @@ export const MATERIALS: readonly CatalogueBelonging[] = [
     lastResort('seal', 'coolant'),
     lastResort('insulate'),
     lastResort('glass-cover'),
+    withCare('mark'),
   ]),
   supply(
     'SF-1',
@@ -241,7 +242,7 @@ export const MATERIALS: readonly CatalogueBelonging[] = [
     'bearing grease, tube',
     '100-150 g',
     { g: 160, mm: 170, ml: 150, price: 'P1' },
-    [proper('grease')],
+    [proper('grease'), withCare('free', 'assembly')],
     { marks: ['liquid'] },
   ),
   supply(

@@ -49,6 +49,7 @@ export const PLIERS: readonly CatalogueBelonging[] = [
     withCare('extract', 'stud'),
     lastResort('extract', 'nut', 'hex'),
     lastResort('turn-round', 'rough'),
+    lastResort('valve-stem'),
   ]),
   tool('PR-L18', 'locking pliers, curved jaw', '180 mm', { g: 340, mm: 180, ml: 200, price: 'P2' }, [
     { kind: 'pliers', form: 'locking', toMm: 32, lengthMm: 180 },

@@ -64,6 +64,7 @@ export const STRIKING_PRYING_PRESSING: readonly CatalogueBelonging[] = [
     upTo('pry', 450),
     upTo('pry', 450, { of: 'light' }),
     upTo('pry', 450, { of: 'heavy', grade: 'with-care' }),
+    withCare('lever-tyre'),
   ]),
   tool('PB-60', 'pry bar and tyre lever', '600 mm', { g: 1400, mm: 600, ml: 480, price: 'P2' }, [
     upTo('pry', 600),
