@@ -1,5 +1,5 @@
 import type { BoxedSet } from '@waymend/catalogue/boxed-sets';
-import type { CatalogueBelonging } from '@waymend/catalogue/shape/belonging';
+import type { CatalogueBelonging, PriceBand } from '@waymend/catalogue/shape/belonging';
 import type { Failure, FailureGroup } from '@waymend/catalogue/shape/failure';
 import type { Job } from '@waymend/catalogue/shape/job';
 import type { VehiclePattern } from '@waymend/catalogue/shape/pattern';
@@ -18,6 +18,8 @@ export interface Trade {
   readonly belongings: readonly CatalogueBelonging[];
   readonly sets: readonly BoxedSet[];
   readonly priceOf: (item: CatalogueBelonging) => number;
+  /** Indicative price of a band, whole cents. */
+  readonly bandCents: (band: PriceBand) => number;
   readonly substitutions: readonly Substitution[];
   readonly patterns: readonly VehiclePattern[];
   readonly loadIndex: readonly LoadIndexRow[];

@@ -177,7 +177,7 @@ export interface Margin {
 
 /** Where the owner stands, and the one step that helps most. */
 export interface StandingAnswer {
-  readonly stage: 'nothing-yet' | 'boxed-set' | 'heap' | 'trued';
+  readonly stage: 'bare' | 'boxed' | 'pile' | 'fitted';
   readonly words: string;
   readonly coverage: number;
   readonly deadWeightGrams: number;
