@@ -1,0 +1,47 @@
+import type { KitState } from '@waymend/core/choosing/kit-state';
+import type { Result } from '@waymend/core/result';
+import { ok } from '@waymend/core/result';
+import type { BuiltScene } from '../scene/build-scene.ts';
+import { loadedness, tripRates } from '../scene/build-scene.ts';
+import type { Trade } from '../trade.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Unaided chance of the kit in `state` with the rates of the mass it really carries (M1, M5): kits are compared at one
+ * stated load while they are chosen, and reported at their own. What a job can do does not depend on mass; how often it
+ * is needed does, so each failure's remaining share is kept and its rate is taken anew.
+ */
+export function atRealMass(
+  reading: Reading,
+  state: KitState,
+  built: BuiltScene,
+  trade: Trade,
+): Result<number> {
+  const { garage, tripId, trip, vehicle, features } = built;
+  const loaded = loadedness(garage, trip, vehicle, trade, state.grams);
+  if (!loaded.ok) return loaded;
+  const now = tripRates(garage, tripId, trip, vehicle, features, trade, loaded.value);
+  const planned = new Map(built.rates.failures.map((f) => [f.failure, f.immobilising]));
+  const ratio = new Map(
+    now.failures.map((f) => [f.failure, ratioOf(f.immobilising, planned.get(f.failure) ?? 0)]),
+  );
+
+  let loss = 0;
+  const counted = new Set<string>();
+  reading.troubles.forEach((merged, event) => {
+    const whole = merged.reduce((sum, t) => sum + t.expected, 0);
+    const eventLoss = reading.compiled.problem.events[event]?.loss ?? 0;
+    const left = eventLoss > 0 ? (eventLoss - state.gainOf(event)) / eventLoss : 1;
+    for (const t of merged) {
+      counted.add(t.id);
+      if (whole > 0) loss += t.expected * left * (ratio.get(t.failure) ?? 1);
+    }
+  });
+  for (const t of reading.scene.trouble)
+    if (!counted.has(t.id)) loss += t.expected * (ratio.get(t.failure) ?? 1);
+  return ok(Math.exp(-loss));
+}
+
+function ratioOf(now: number, planned: number): number {
+  return planned > 0 ? now / planned : 1;
+}
