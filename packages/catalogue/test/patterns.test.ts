@@ -50,7 +50,9 @@ function onATable(drive: PatternFitting['drive'], size: string): boolean {
       return SLOT_BLADES.rows.some((row) => size === `slot ${row.width} mm`);
     case 'square':
       return SQUARE_DRIVES.rows.some((row) => size === `${row.drive} in`);
-    default:
+    case 'spline':
+    case 'locknut-peg':
+    case undefined:
       return false;
   }
 }
@@ -137,7 +139,9 @@ describe.each(PATTERNS.map((pattern) => [pattern.id, pattern] as const))('%s', (
 
 describe('patterns together', () => {
   it('are six, five vehicles and a trailer', () => {
-    expect(PATTERNS.map((pattern) => pattern.kind).sort()).toEqual(['trailer', ...Array(5).fill('vehicle')]);
+    const kinds = PATTERNS.map((pattern) => pattern.kind);
+    expect(kinds.filter((kind) => kind === 'vehicle')).toHaveLength(5);
+    expect(kinds.filter((kind) => kind === 'trailer')).toHaveLength(1);
     expect(patternOf('no-such-kind')).toBeNull();
   });
 

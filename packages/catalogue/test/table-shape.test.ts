@@ -39,7 +39,7 @@ const names = (check: Check<(typeof table.rows)[number]>, rows = table.rows) => 
 describe('units', () => {
   it.each([
     [1, 'in', 0.0254],
-    [1, 'lbf ft', 1.3558179483314004],
+    [1, 'lbf ft', 1.3558179483314],
     [1, 'psi', 6894.757293168361],
     [90, 'km/h', 25],
     [20, 'degC', 293.15],

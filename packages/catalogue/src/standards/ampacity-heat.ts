@@ -26,5 +26,5 @@ export const AMPACITY_HEAT = defineTable({
     { insulation: 125, factor: 0.89, status: 'recalled' },
     { insulation: 200, factor: 1, status: 'recalled' },
   ],
-  checks: [rising('insulation'), rising('factor'), between('factor', 0.5, 1)],
+  checks: [rising('insulation'), rising('factor'), between('factor', 0.5, 1), between('insulation', 50, 250)],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, rising, risingAcross, sameScale, unique } from '../shape/table-checks.ts';
+import { between, ratio, rising, risingAcross, sameScale, unique } from '../shape/table-checks.ts';
 
 /** Allowed current of one stranded copper conductor at 30 degC by insulation rating. A rule for boats: it says so. */
 export const AMPACITY = defineTable({
@@ -52,5 +52,6 @@ export const AMPACITY = defineTable({
     risingAcross('c60', 'c75', 'c80', 'c90', 'c105', 'c125', 'c200'),
     sameScale('c105', 1.75),
     between('c60', 5, 500),
+    ratio('c200', 'c105', 1, 1.4),
   ],
 });

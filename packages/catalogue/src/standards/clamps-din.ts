@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, rising } from '../shape/table-checks.ts';
 
 /** Worm clamps by their printed range. */
 export const CLAMPS_DIN = defineTable({
@@ -43,5 +43,6 @@ export const CLAMPS_DIN = defineTable({
             : [`nothing clamps ${before.to} to ${row.from} mm`];
         }),
     },
+    ratio('to', 'from', 1.3, 1.9),
   ],
 });

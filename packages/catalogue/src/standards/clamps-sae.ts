@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, rising } from '../shape/table-checks.ts';
 
 /** Worm clamps by SAE size. Choose by the hose's outside diameter on the spigot; two may be joined into a larger one. */
 export const CLAMPS_SAE = defineTable({
@@ -36,5 +36,7 @@ export const CLAMPS_SAE = defineTable({
     rising('to'),
     minNominalMax({ nominal: 'from', max: 'to' }),
     between('to', 10, 200),
+    between('size', 4, 200),
+    ratio('to', 'from', 1.4, 2.2),
   ],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising } from '../shape/table-checks.ts';
+import { between, oneOf, minNominalMax, ratio, rising } from '../shape/table-checks.ts';
 
 /** Cross recesses by number, and the threads they are cut in. */
 export const CROSS_HEADS = defineTable({
@@ -30,5 +30,7 @@ export const CROSS_HEADS = defineTable({
     rising('to'),
     minNominalMax({ nominal: 'from', max: 'to' }),
     between('to', 1, 12),
+    oneOf('number', [0, 1, 2, 3, 4]),
+    ratio('to', 'from', 1.2, 1.7),
   ],
 });

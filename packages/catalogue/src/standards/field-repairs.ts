@@ -110,5 +110,7 @@ export const FIELD_REPAIRS = defineTable({
     minNominalMax({ nominal: 'least', max: 'longest' }),
     between('longest', 5, 240),
     between('most', 1, 4),
+    between('fewest', 1, 4),
+    between('least', 3, 240),
   ],
 });

@@ -1,7 +1,7 @@
 import { defineTable } from '../shape/define-table.ts';
 import { agreesWith } from '../shape/table-checks.ts';
 import { FLANGE_SCREWS_EN1665 } from './flange-screws-en1665.ts';
-import { SMALL_HEX_CHECKS } from './metric-head-checks.ts';
+import { SMALL_HEX_CHECKS, sourcesAgree } from './metric-head-checks.ts';
 
 /** M10 is 15 mm on the nut and 16 mm on the screw that goes with it. */
 export const FLANGE_NUTS_ISO4161 = defineTable({
@@ -31,5 +31,5 @@ export const FLANGE_NUTS_ISO4161 = defineTable({
     { thread: 'M16', size: 24, agree: 2, of: 2 },
     { thread: 'M20', size: 30, agree: 2, of: 2 },
   ],
-  checks: [...SMALL_HEX_CHECKS, agreesWith(FLANGE_SCREWS_EN1665, 'thread', 'size', ['M10'])],
+  checks: [...SMALL_HEX_CHECKS, sourcesAgree, agreesWith(FLANGE_SCREWS_EN1665, 'thread', 'size', ['M10'])],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { SMALL_HEX_CHECKS } from './metric-head-checks.ts';
+import { SMALL_HEX_CHECKS, sourcesAgree } from './metric-head-checks.ts';
 
 /** Flange screws with a head one or two sizes down. */
 export const FLANGE_SCREWS_EN1662 = defineTable({
@@ -28,5 +28,5 @@ export const FLANGE_SCREWS_EN1662 = defineTable({
     { thread: 'M14', size: 18, agree: 2, of: 2 },
     { thread: 'M16', size: 21, agree: 2, of: 2 },
   ],
-  checks: SMALL_HEX_CHECKS,
+  checks: [...SMALL_HEX_CHECKS, sourcesAgree],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { SMALL_HEX_CHECKS } from './metric-head-checks.ts';
+import { SMALL_HEX_CHECKS, sourcesAgree } from './metric-head-checks.ts';
 
 /** Flange screws with full-size heads. */
 export const FLANGE_SCREWS_EN1665 = defineTable({
@@ -29,5 +29,5 @@ export const FLANGE_SCREWS_EN1665 = defineTable({
     { thread: 'M16', size: 24, agree: 2, of: 2 },
     { thread: 'M20', size: 30, agree: 2, of: 2 },
   ],
-  checks: SMALL_HEX_CHECKS,
+  checks: [...SMALL_HEX_CHECKS, sourcesAgree],
 });

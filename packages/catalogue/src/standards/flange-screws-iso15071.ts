@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { SMALL_HEX_CHECKS } from './metric-head-checks.ts';
+import { SMALL_HEX_CHECKS, sourcesAgree } from './metric-head-checks.ts';
 
 /** As EN 1662 except M12, which is 15 mm here and 16 mm there. */
 export const FLANGE_SCREWS_ISO15071 = defineTable({
@@ -28,5 +28,5 @@ export const FLANGE_SCREWS_ISO15071 = defineTable({
     { thread: 'M14', size: 18, agree: 2, of: 2 },
     { thread: 'M16', size: 21, agree: 2, of: 2 },
   ],
-  checks: SMALL_HEX_CHECKS,
+  checks: [...SMALL_HEX_CHECKS, sourcesAgree],
 });

@@ -21,5 +21,10 @@ export const FUSE_DERATING = defineTable({
     { heat: 65, carries: 34 },
     { heat: 85, carries: 30 },
   ],
-  checks: [rising('heat'), rising('carries', { falling: true }), between('carries', 20, 40)],
+  checks: [
+    rising('heat'),
+    rising('carries', { falling: true }),
+    between('carries', 20, 40),
+    between('heat', 20, 150),
+  ],
 });

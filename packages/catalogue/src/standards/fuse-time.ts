@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, rising, unique } from '../shape/table-checks.ts';
 
 /** How long a fuse bears more than its rating. One maker's sheet: a shape, not a promise. */
 export const FUSE_TIME = defineTable({
@@ -35,5 +35,8 @@ export const FUSE_TIME = defineTable({
     rising('most', { falling: true, within: 'family' }),
     minNominalMax({ nominal: 'least', max: 'most' }),
     between('load', 100, 1000),
+    between('least', 0.01, 1e6),
+    between('most', 0.1, 1e4),
+    ratio('most', 'least', 5, 1000),
   ],
 });

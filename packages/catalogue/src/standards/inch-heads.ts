@@ -1,6 +1,6 @@
 import type { Cell, Check } from '../shape/define-table.ts';
 import { defineTable } from '../shape/define-table.ts';
-import { everyRow, oneOf, ratio, rising, unique } from '../shape/table-checks.ts';
+import { between, everyRow, oneOf, ratio, rising, unique } from '../shape/table-checks.ts';
 import { readNumber } from '../shape/table-units.ts';
 import { LOBES } from './lobes.ts';
 
@@ -357,5 +357,9 @@ export const INCH_HEADS = defineTable({
       'lobe',
       LOBES.rows.map((row) => row.size),
     ),
+    between('unc', 4, 40),
+    between('unf', 8, 40),
+    ratio('squareBolt', 'diameter', 1.42, 1.61),
+    ratio('flange', 'diameter', 1.4, 1.7),
   ],
 });

@@ -24,7 +24,7 @@ const threadsRise: Check<{ readonly thread: string }> = {
     }),
 };
 
-const sourcesAgree: Check<Numbers<'agree' | 'of'>> = everyRow(
+export const sourcesAgree: Check<Numbers<'agree' | 'of'>> = everyRow(
   'at least half of the copies agree',
   (row: Numbers<'agree' | 'of'> & AnyRow) =>
     row.agree <= row.of && row.agree * 2 >= row.of ? null : `${row['thread']}: ${row.agree} of ${row.of}`,

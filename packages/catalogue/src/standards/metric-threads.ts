@@ -1,6 +1,6 @@
 import { defineTable } from '../shape/define-table.ts';
 import type { Numbers } from '../shape/table-checks.ts';
-import { everyRow, recomputed, rising, risingAcross, unique } from '../shape/table-checks.ts';
+import { everyRow, ratio, recomputed, rising, risingAcross, unique } from '../shape/table-checks.ts';
 import { diameterOf } from './metric-head-checks.ts';
 
 /** Tensile stress area of a metric thread, mm2: pi/4 (d - 0.9382 P)^2 (ISO 898-1). */
@@ -242,5 +242,7 @@ export const METRIC_THREADS = defineTable({
       (row) => stressAreaMm2(row.diameter, row.fine1),
       0.051,
     ),
+    ratio('fine3', 'coarse', 0.3, 0.8),
+    ratio('fine2', 'coarse', 0.4, 0.9),
   ],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, unique } from '../shape/table-checks.ts';
 
 export const PLUG_TORQUE = defineTable({
   id: 'plug-torque',
@@ -23,5 +23,10 @@ export const PLUG_TORQUE = defineTable({
     { plug: 'M14 taper', low: 10, high: 20 },
     { plug: 'M18', low: 30, high: 40 },
   ],
-  checks: [unique('plug'), minNominalMax({ nominal: 'low', max: 'high' }), between('low', 5, 60)],
+  checks: [
+    unique('plug'),
+    minNominalMax({ nominal: 'low', max: 'high' }),
+    between('low', 5, 60),
+    ratio('high', 'low', 1.1, 2.1),
+  ],
 });

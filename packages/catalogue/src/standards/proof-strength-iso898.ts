@@ -41,5 +41,15 @@ export const PROOF_STRENGTH_ISO898 = defineTable({
           : `${row.grade}: ${row.proof} MPa is ${share.toFixed(3)} of yield`;
       },
     ),
+    {
+      name: 'a class goes on where its row before ended',
+      run: (rows) =>
+        rows.flatMap((row, i) => {
+          const before = rows[i - 1];
+          const start = before?.grade === row.grade ? before.upTo : 0;
+          return row.above === start ? [] : [`${row.grade}: from ${row.above} mm after ${start} mm`];
+        }),
+    },
+    between('upTo', 12, 72),
   ],
 });

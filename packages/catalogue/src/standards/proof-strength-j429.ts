@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, unique } from '../shape/table-checks.ts';
 
 /** Stress a bolt of each inch grade bears without lasting stretch. Printed in psi. */
 export const PROOF_STRENGTH_J429 = defineTable({
@@ -42,5 +42,8 @@ export const PROOF_STRENGTH_J429 = defineTable({
           return kept ? [] : [`grade ${row.grade} from ${row.from}: ${row.proof} psi after ${before.proof}`];
         }),
     },
+    between('from', 0.2, 2),
+    between('upTo', 0.5, 2),
+    ratio('tensile', 'proof', 1.2, 1.5),
   ],
 });

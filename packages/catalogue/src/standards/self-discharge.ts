@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, unique } from '../shape/table-checks.ts';
 
 /** Charge a cell loses in a month on the shelf near 20 degC; about twice as much 10 degC warmer (recalled). */
 export const SELF_DISCHARGE = defineTable({
@@ -25,5 +25,10 @@ export const SELF_DISCHARGE = defineTable({
     { kind: 'nickel-metal hydride', low: 30, high: 30 },
     { kind: 'nickel-metal hydride, low self-discharge', low: 2, high: 3 },
   ],
-  checks: [unique('kind'), minNominalMax({ nominal: 'low', max: 'high' }), between('high', 0.1, 40)],
+  checks: [
+    unique('kind'),
+    minNominalMax({ nominal: 'low', max: 'high' }),
+    between('high', 0.1, 40),
+    ratio('high', 'low', 1, 1.6),
+  ],
 });

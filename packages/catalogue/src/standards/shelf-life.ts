@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, unique } from '../shape/table-checks.ts';
 
 /** How long things keep unopened in a cool dry place. Heat shortens every one of these. */
 export const SHELF_LIFE = defineTable({
@@ -29,5 +29,10 @@ export const SHELF_LIFE = defineTable({
     { thing: 'tyre sealant', low: 48, high: 60, status: 'recalled' },
     { thing: 'vulcanising cement', low: 24, high: 60, status: 'recalled' },
   ],
-  checks: [unique('thing'), minNominalMax({ nominal: 'low', max: 'high' }), between('high', 3, 240)],
+  checks: [
+    unique('thing'),
+    minNominalMax({ nominal: 'low', max: 'high' }),
+    between('high', 3, 240),
+    ratio('high', 'low', 1, 3.1),
+  ],
 });

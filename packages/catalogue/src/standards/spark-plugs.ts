@@ -1,7 +1,7 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, rising, sameQuantity } from '../shape/table-checks.ts';
+import { between, rising, sameQuantity, unique } from '../shape/table-checks.ts';
 
-/** Widths of spark plug hexes. 20.8 mm is a 13/16 in hex: a 21 mm socket is the larger of the pair. */
+/** Widths of spark plug hexes. 14 mm and 9/16 in are two sizes; 16 mm and 5/8 in, 20.8 mm and 13/16 in are one each. */
 export const SPARK_PLUGS = defineTable({
   id: 'spark-plugs',
   title: 'Spark plug widths',
@@ -14,16 +14,25 @@ export const SPARK_PLUGS = defineTable({
     through: 'a plug maker page and one other list',
   },
   columns: {
-    size: { title: 'Across flats', unit: 'mm' },
-    inch: { title: 'As marked in inches', unit: 'in', gaps: true },
     met: { title: 'Where met', unit: 'text' },
+    size: { title: 'Across flats, metric marking', unit: 'mm', gaps: true },
+    inch: { title: 'Across flats, inch marking', unit: 'in', gaps: true },
   },
   rows: [
-    { size: 14, inch: '9/16', met: 'newer engines; the 9/16 in hex is met on a few' },
-    { size: 16, inch: '5/8', met: 'most' },
-    { size: 19, inch: '3/4', met: 'rare' },
-    { size: 20.8, inch: '13/16', met: 'older engines' },
-    { size: 22, inch: '7/8', met: 'rare' },
+    { met: 'newer engines', size: 14, inch: null },
+    { met: 'a few engines', size: null, inch: '9/16' },
+    { met: 'most engines', size: 16, inch: '5/8' },
+    { met: 'rare, small', size: null, inch: '3/4' },
+    { met: 'older engines', size: 20.8, inch: '13/16' },
+    { met: 'rare, large', size: null, inch: '7/8' },
   ],
-  checks: [rising('size'), between('size', 8, 30), sameQuantity('size', 'inch', 0.025)],
+  checks: [
+    unique('met'),
+    rising('size'),
+    rising('inch'),
+    between('size', 8, 30),
+    between('inch', 0.3, 1.2),
+    // One plug with two markings: near enough for one socket (model M2); 14 mm and 9/16 in are not.
+    sameQuantity('size', 'inch', 0.011),
+  ],
 });

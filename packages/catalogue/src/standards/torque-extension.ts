@@ -1,5 +1,4 @@
 import { defineTable } from '../shape/define-table.ts';
-import type { Numbers } from '../shape/table-checks.ts';
 import { between, recomputed } from '../shape/table-checks.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, rising, risingAcross, sameQuantity, unique } from '../shape/table-checks.ts';
+import { between, ratio, rising, risingAcross, sameQuantity, unique } from '../shape/table-checks.ts';
 
 /** One published chart, dry, 75 % of SAE J1199 proof load; it takes a quarter off for oiled threads. */
 export const TORQUE_PUBLISHED = defineTable({
@@ -41,5 +41,8 @@ export const TORQUE_PUBLISHED = defineTable({
     between('dry109', 1, 2000),
     // What caught the misprint: 255 N m is not 166 lbf ft.
     sameQuantity('dry88', 'dry88Feet', 0.01),
+    between('dry88', 1, 2000),
+    between('dry88Feet', 1, 1500),
+    ratio('dry109', 'dry88', 1.3, 1.5),
   ],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, rising, unique } from '../shape/table-checks.ts';
 
 /** How far published charts lie apart for one bolt: why torque is planned as a band. */
 export const TORQUE_SCATTER = defineTable({
@@ -32,5 +32,7 @@ export const TORQUE_SCATTER = defineTable({
     rising('high'),
     minNominalMax({ min: 'engine', nominal: 'low', max: 'high' }),
     between('high', 1, 2000),
+    ratio('engine', 'low', 0.4, 1),
+    ratio('high', 'low', 1.1, 1.5),
   ],
 });

@@ -1,5 +1,5 @@
 import { defineTable } from '../shape/define-table.ts';
-import { between, minNominalMax, rising, unique } from '../shape/table-checks.ts';
+import { between, minNominalMax, ratio, rising, unique } from '../shape/table-checks.ts';
 
 /** Generic wheel nut torque by stud; the vehicle's own value comes first. Printed in lbf ft. */
 export const WHEEL_NUT_TORQUE = defineTable({
@@ -33,5 +33,7 @@ export const WHEEL_NUT_TORQUE = defineTable({
     rising('high', { orEqual: true }),
     minNominalMax({ nominal: 'low', max: 'high' }),
     between('low', 30, 250),
+    between('diameter', 8, 24),
+    ratio('high', 'low', 1.01, 1.3),
   ],
 });

@@ -24,5 +24,11 @@ export const WRENCH_OPENINGS_INCH = defineTable({
     { limit: 'min', factor: 1.005, plus: 0.001 },
     { limit: 'max', factor: 1.01, plus: 0.005, note: 'min + 0.005 W + 0.004 in' },
   ],
-  checks: [unique('limit'), rising('factor'), rising('plus'), between('factor', 1, 1.02)],
+  checks: [
+    unique('limit'),
+    rising('factor'),
+    rising('plus'),
+    between('factor', 1, 1.02),
+    between('plus', 0.0005, 0.01),
+  ],
 });
