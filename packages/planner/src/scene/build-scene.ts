@@ -9,11 +9,13 @@ import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
 import type { Garage, Trip, Vehicle } from '@waymend/garage/record/schema';
 import type { Trade } from '../trade.ts';
+import { functionWord } from './function-word.ts';
 import { sceneJobs } from './jobs.ts';
 import { jointsOf } from './joints.ts';
 import { loadInput, lump } from './load.ts';
 import type { Table } from './pieces.ts';
 import { ownedPieces, readyPieces, shopPieces } from './pieces.ts';
+import { holds } from './features.ts';
 import type { Loadedness } from './rate-input.ts';
 import { rateInput } from './rate-input.ts';
 import { troubleOf } from './trouble.ts';
@@ -99,7 +101,7 @@ export function buildScene(garage: Garage, tripId: string, trade: Trade, ask: As
   const tall = vehicle.liftMm > TALL_LIFT_MM || vehicle.tyreOversizePct > TALL_TYRE_PCT;
   const jobs = sceneJobs(trade.jobs, joints, features, people, { liftKg, tall });
 
-  const table = tableOf(garage, trade, ask.budgetCents ?? Math.round(trip.budget * 100));
+  const table = tableOf(garage, trade, features, ask.budgetCents ?? Math.round(trip.budget * 100));
   if (!table.ok) return table;
   const limits = limitsOf(garage, trip, vehicle, trade, ask);
   if (!limits.ok) return limits;
@@ -151,13 +153,24 @@ export function loadedness(
   return ok({ ...loadRatios(load.value), roofOverloaded: roof.limitKg !== null && roof.kg > roof.limitKg });
 }
 
-function tableOf(garage: Garage, trade: Trade, budgetCents: number): Result<Table> {
-  const byId = new Map(trade.belongings.map((b) => [b.id, b]));
-  const owned = ownedPieces(garage, byId);
+function tableOf(
+  garage: Garage,
+  trade: Trade,
+  features: ReadonlySet<Feature>,
+  budgetCents: number,
+): Result<Table> {
+  // A spare for something this vehicle does not have is of no use on it, owned or not.
+  const useful = new Map(
+    trade.belongings.map((b) => [b.id, holds(b.fits, features) ? b : { ...b, offers: [], stock: [] }]),
+  );
+  const owned = ownedPieces(garage, useful);
   if (!owned.ok) return owned;
-  const ready = readyPieces(garage, byId);
+  const ready = readyPieces(garage, useful);
   if (!ready.ok) return ready;
-  const shop = shopPieces(trade, budgetCents);
+  const shop = shopPieces(
+    { ...trade, belongings: trade.belongings.filter((b) => holds(b.fits, features)) },
+    budgetCents,
+  );
   if (!shop.ok) return shop;
   return ok({
     pieces: [...owned.value.pieces, ...ready.value, ...shop.value.pieces],
@@ -200,7 +213,7 @@ function togetherRows(trade: Trade): readonly Together[] {
   return trade.substitutions.flatMap((row) => {
     const { how, grade, wanted } = row;
     if (how.by !== 'together' || grade === 'forbidden') return [];
-    const of = wanted.of === undefined ? {} : { of: wanted.of };
-    return [{ id: row.id, wanted: { fn: wanted.fn, ...of }, grade, needs: how.needs }];
+    const needs = how.needs.map(({ fn, of, ...rest }) => ({ ...rest, ...functionWord(fn, of) }));
+    return [{ id: row.id, wanted: functionWord(wanted.fn, wanted.of), grade, needs }];
   });
 }

@@ -6,6 +6,7 @@ import type { Joint, SceneJob, SceneNeed } from '@waymend/core/repairing/scene';
 import { unreachable } from '@waymend/core/result';
 import type { Person } from '@waymend/garage/record/schema';
 import { holds } from './features.ts';
+import { functionWord } from './function-word.ts';
 
 /** Chance factor of a job nobody aboard has done before and nobody has skill to spare for (M4, estimate). */
 export const UNPRACTISED = 0.85;
@@ -151,8 +152,7 @@ function expand(
     const amount = need.amount ?? (torque.length > 0 ? Math.max(...torque) : undefined);
     out.push({
       kind: 'function',
-      fn,
-      ...(of === undefined ? {} : { of }),
+      ...functionWord(fn, of),
       ...(amount === undefined ? {} : { amount }),
       ...(count === undefined ? {} : { count }),
       ...(safety === undefined ? {} : { safety }),

@@ -147,7 +147,7 @@ function stockOf(entry: CatalogueBelonging, belonging: Belonging): ScenePiece['s
   const left = belonging.stock;
   return (entry.stock ?? []).map(({ of, units }) => ({
     of,
-    units: left === undefined ? units : Math.floor(left),
+    units: Math.floor(left ?? units),
   }));
 }
 
@@ -203,7 +203,7 @@ function shopPiece(
     cents: price,
     owned: false,
     offers: offers.value,
-    stock: entry.stock ?? [],
+    stock: (entry.stock ?? []).map(({ of, units }) => ({ of, units: Math.floor(units) })),
     bundles,
     berth: null,
   });

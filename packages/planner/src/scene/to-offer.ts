@@ -5,6 +5,7 @@ import { metres, millimetres, newtonMetres } from '@waymend/core/quantity/units'
 import type { ToolOffer } from '@waymend/core/repairing/scene';
 import type { Result } from '@waymend/core/result';
 import { ok, unreachable } from '@waymend/core/result';
+import { functionWord } from './function-word.ts';
 
 /** What a belonging's record may change about its catalogue entry. */
 export interface OfferChange {
@@ -114,12 +115,10 @@ export function toToolOffer(offer: Offer, change: OfferChange = {}): Result<Tool
         drive: offer.drive,
       });
     case 'does': {
-      const of = offer.of === undefined ? {} : { of: offer.of };
       const amount = offer.amount === undefined ? {} : { amount: offer.amount };
       return ok({
         kind: 'does',
-        fn: offer.fn,
-        ...of,
+        ...functionWord(offer.fn, offer.of),
         ...amount,
         grade: offer.grade ?? 'proper',
         pieces: offer.pieces ?? 1,
