@@ -8,7 +8,7 @@ export const AWG_SAE = defineTable({
   title: 'Wire gauges: least area of SAE-marked cable',
   citation: {
     body: 'SAE',
-    document: 'SAE J1127, J1128',
+    document: 'SAE cable (J1127 and J1128, numbers recalled)',
     edition: 'not stated by the copy read',
     part: 'least conductor area by gauge',
     obtained: 'secondary',

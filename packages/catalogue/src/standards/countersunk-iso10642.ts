@@ -12,7 +12,7 @@ export const COUNTERSUNK_ISO10642 = defineTable({
     edition: 'not stated by the copies read',
     part: 'hexagon socket s, nominal',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data compared: FreeCAD fasteners workbench, BOLTS',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

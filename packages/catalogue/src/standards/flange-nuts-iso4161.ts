@@ -13,7 +13,7 @@ export const FLANGE_NUTS_ISO4161 = defineTable({
     edition: 'not stated by the copies read',
     part: 'width across flats, greatest',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data compared: FreeCAD fasteners workbench, bd_warehouse',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

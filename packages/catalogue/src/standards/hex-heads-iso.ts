@@ -11,7 +11,7 @@ export const HEX_HEADS_ISO = defineTable({
     edition: 'not stated by the copies read',
     part: 'width across flats s, nominal',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

@@ -7,7 +7,7 @@ export const HEX_HEADS_JIS_SMALL = defineTable({
   title: 'Hexagon heads, small series, JIS',
   citation: {
     body: 'JIS',
-    document: 'JIS B 1180 and B 1181, small series',
+    document: 'hexagons, small series (B 1180 and B 1181, numbers recalled)',
     edition: 'not stated by the copy read',
     part: 'width across flats',
     obtained: 'secondary',

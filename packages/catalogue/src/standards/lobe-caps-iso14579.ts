@@ -11,7 +11,7 @@ export const LOBE_CAPS_ISO14579 = defineTable({
     edition: 'not stated by the copies read',
     part: 'hexalobular socket number',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data, one copy: FreeCAD fasteners workbench',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

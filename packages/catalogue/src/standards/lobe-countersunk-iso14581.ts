@@ -13,7 +13,7 @@ export const LOBE_COUNTERSUNK_ISO14581 = defineTable({
     edition: 'not stated by the copies read',
     part: 'hexalobular socket number',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data, one copy: bd_warehouse',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

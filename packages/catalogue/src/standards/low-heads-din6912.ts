@@ -13,7 +13,7 @@ export const LOW_HEADS_DIN6912 = defineTable({
     edition: 'not stated by the copies read',
     part: 'hexagon socket s, nominal',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data, one copy: FreeCAD fasteners workbench',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },

@@ -12,7 +12,7 @@ export const SET_SCREWS_ISO4026 = defineTable({
     edition: 'not stated by the copies read',
     part: 'hexagon socket s, nominal',
     obtained: 'secondary',
-    through: 'open data compared: FreeCAD fasteners workbench, BOLTS, bd_warehouse, BOSL2',
+    through: 'open data compared: FreeCAD fasteners workbench, bd_warehouse',
   },
   columns: {
     thread: { title: 'Thread', unit: 'text' },
