@@ -80,6 +80,7 @@ export const PLACE_IDS = [
   'automatic-cooler-union',
   'clutch-slave-bolt',
   'clutch-union',
+  'clutch-bleed-screw',
   'gear-linkage-bolt',
   'exhaust-flange',
   // body and accessories
