@@ -14,7 +14,7 @@ export function roughnessFactor(points: FactorTables['roughness']['points'], iri
   for (const point of sorted) {
     if (point.iri >= iri) {
       if (point.iri === below.iri) return point.factor;
-      const t = Math.max(0, (iri - below.iri) / (point.iri - below.iri));
+      const t = (iri - below.iri) / (point.iri - below.iri);
       return below.factor + t * (point.factor - below.factor);
     }
     below = point;

@@ -179,6 +179,18 @@ describe('factors of the vehicle', () => {
     expect(times('wiring', over)).toBe(1);
   });
 
+  it('[M1] the worse axle counts, front or rear', () => {
+    expect(times('suspension', { trip: { load: { front: 1.1, rear: 0.7, gross: 0.9 } } })).toBeCloseTo(
+      1.1 ** 5,
+      9,
+    );
+    expect(times('suspension', { trip: { load: { front: 0.7, rear: 1.1, gross: 0.9 } } })).toBeCloseTo(
+      1.1 ** 5,
+      9,
+    );
+    expect(times('brakes', { trip: { load: { front: 0.7, rear: 1.1, gross: 0.9 } } })).toBeCloseTo(0.81, 9);
+  });
+
   it('[M1] age counts 5 % a year about ten years, held between a half and one and a half', () => {
     expect(times('steering', { vehicle: { ageYears: 14 } })).toBeCloseTo(1.2, 9);
     expect(times('steering', { vehicle: { ageYears: 60 } })).toBeCloseTo(1.5, 9);
@@ -189,6 +201,8 @@ describe('factors of the vehicle', () => {
     const once = times('steering', { vehicle: { odometerKm: 100_000 } });
     const twice = times('steering', { vehicle: { odometerKm: 200_000 } });
     expect(twice / once).toBeCloseTo(1.238, 3);
+    expect(times('steering', { vehicle: { odometerKm: 0 } })).toBeCloseTo(0.5, 9);
+    expect(times('steering', { vehicle: { odometerKm: 5_000_000 } })).toBeCloseTo(1.5, 9);
   });
 
   it.each([
@@ -358,6 +372,9 @@ describe('distance to help', () => {
     expect(battery.map((r) => r.reach)).toEqual(['beside', 'remote']);
     expect(battery[0]?.events).toBeCloseTo(0.0012 + 0.025, 12);
     expect(battery[1]?.events).toBeCloseTo(0.0036 + 0.075, 12);
+    const still = legs.map((l) => ({ ...l, distance: metres(0) }));
+    const camp = ratesOf(input({ legs: still, trip: { days: 365 } })).byReach;
+    expect(camp.map((r) => r.events)).toEqual([expect.closeTo(0.05, 12), expect.closeTo(0.05, 12)]);
     const parked = ratesOf(input({ legs: [], trip: { days: 365 } }));
     expect(parked.byReach.reduce((x, r) => x + r.events, 0)).toBeCloseTo(0.1, 12);
   });

@@ -90,6 +90,20 @@ describe('axle loads', () => {
     expect(load.assumed).toEqual(['Camper nose']);
   });
 
+  it('[M13] a measured distance goes before the berth', () => {
+    const water = {
+      id: 'w',
+      name: 'Water',
+      mass: kilograms(40),
+      kind: 'cargo' as const,
+      berth: 'tray',
+      x: metres(2.75),
+    };
+    const load = value({ ...bare, fixed: [water] });
+    expect(load.rear.kg).toBeCloseTo(940, 9);
+    expect(load.berths.find((b) => b.id === 'tray')?.kg).toBe(40);
+  });
+
   it('[M13] people and cargo without a place are assumed; with a berth they are not', () => {
     const load = value({
       ...bare,

@@ -1,13 +1,5 @@
 import type { Crew, Joint, ToolOffer } from '@waymend/core/repairing/scene';
-import {
-  adjustableReach,
-  braceReach,
-  isCritical,
-  openEndReach,
-  pliersReach,
-  ringReach,
-  socketReach,
-} from './access.ts';
+import { adjustableReach, braceReach, openEndReach, pliersReach, ringReach, socketReach } from './access.ts';
 import type { Bench } from './bench.ts';
 import { held } from './bench.ts';
 import { drivesFor } from './chains.ts';
@@ -78,7 +70,7 @@ function* struck(bench: Bench, piece: number, fit: Mark, torque: number): Genera
 function* jawWays(bench: Bench, joint: Joint, crew: Crew): Generator<Found> {
   const torque = torqueToUndo(joint);
   const width = flatsWidth(joint.size);
-  if (width === null || isCritical(joint)) return;
+  if (width === null) return;
   for (const { piece, offer } of held(bench, 'adjustable')) {
     if (width < offer.from || width > offer.to) continue;
     const lever = leverMark(WRENCH_LEVER * offer.length, torque, joint.stance, crew);

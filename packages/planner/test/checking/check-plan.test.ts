@@ -242,6 +242,12 @@ describe('floor and must-do', () => {
     expect(report.floorGaps).toEqual(['fire']);
     expect(violations(floor(1000), ['goggles'])).toEqual(['floor-unmet']);
     expect(violations(floor(1000), [])).toEqual(['floor-unmet', 'floor-unmet']);
+    expect(violations(floor(900), ['goggles'])).toEqual(['floor-unmet']);
+    const banned = withLimits(
+      {},
+      { pieces: [{ ...goggles, pin: 'never' }], floor: [{ fn: 'eyes', safety: true }] },
+    );
+    expect(checkPlan(banned, [], [], [], { grams: 0 }).floorGaps).toEqual(['eyes']);
     const poor = checkPlan(floor(899), ['goggles'], [], [], { grams: 100 });
     expect(poor.violations).toEqual([]);
     expect(poor.floorGaps).toEqual(['light', 'fire']);

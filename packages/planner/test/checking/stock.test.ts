@@ -94,6 +94,29 @@ describe('stock in the chance', () => {
     expect(check(world(['F'])).trouble[0]?.chance).toBeLessThan(check(world([])).trouble[0]?.chance ?? 0);
   });
 
+  it('[M5] a trouble with two jobs on one stock asks for it by the better of them, once', () => {
+    const poor = job('P', { uses: [{ of: 'belt', units: 1 }], chanceFactor: 0.5 });
+    const world = (jobs: readonly string[]) =>
+      scene({ jobs: [fix, poor], trouble: [trouble('a', 0.5, jobs)], pieces: [spare('b1', 'belt')] });
+    expect(check(world(['F', 'P'])).chance).toBe(check(world(['F'])).chance);
+    expect(check(world(['P', 'F'])).chance).toBe(check(world(['F'])).chance);
+  });
+
+  it('[M5] tools that are neither owned nor for sale ask for nothing', () => {
+    const pry = job('G', { uses: [{ of: 'belt', units: 1 }], needs: [{ kind: 'function', fn: 'pry' }] });
+    const world = (change: Parameters<typeof piece>[2]) =>
+      scene({
+        jobs: [fix, pry],
+        trouble: [trouble('a', 0.5, ['F']), trouble('b', 0.5, ['G'])],
+        pieces: [spare('b1', 'belt'), piece('bar', [does('pry')], change)],
+      });
+    const chance = (change: Parameters<typeof piece>[2]) => check(world(change), ['b1']).chance;
+    // A flat tool that could be made ready is on no table yet.
+    expect(chance({ owned: false, cents: null, pin: 'never' })).toBeGreaterThan(chance({ pin: 'never' }));
+    expect(chance({ owned: false })).toBe(chance({ pin: 'never' }));
+    expect(chance({ owned: false, cents: null, bundles: ['box'] })).toBe(chance({ pin: 'never' }));
+  });
+
   it('[M5] fluids count whole jobs: five litres are two jobs of two litres', () => {
     const drink = (litres: number) =>
       scene({
@@ -145,6 +168,29 @@ describe('stock in the chance', () => {
       }),
       { numRuns: 100 },
     );
+  });
+
+  it('[M5] the exact count keeps stocks together that jobs tie together, in any order', () => {
+    const uses = (...of: string[]) => of.map((word) => ({ of: word, units: 1 }));
+    const jobs = [
+      job('xy', { uses: uses('x', 'y') }),
+      job('x', { uses: uses('x') }),
+      job('y', { uses: uses('y') }),
+    ];
+    const stocked = [spare('px', 'x'), spare('py', 'y')];
+    const exact = (order: readonly string[]) =>
+      check(scene({ jobs, trouble: order.map((j) => trouble(`t-${j}`, 0.5, [j])), pieces: stocked }))
+        .chanceExactStock;
+    const one = Math.exp(-0.4);
+    // Nothing at all; or one of x, of y, of both singles; or the one job that takes both.
+    const within = one ** 3 * (1 + 0.4 + 0.4 + 0.4 * 0.4 + 0.4);
+    for (const order of [
+      ['xy', 'x', 'y'],
+      ['x', 'y', 'xy'],
+      ['y', 'xy', 'x'],
+    ]) {
+      expect(exact(order)).toBeCloseTo(Math.exp(-0.3) * within, 12);
+    }
   });
 
   it('[M5] the exact count agrees with adding up every number of events', () => {

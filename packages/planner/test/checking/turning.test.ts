@@ -1,8 +1,12 @@
 import { millimetres as mmLength, newtonMetres } from '@waymend/core/quantity/units';
 import type { Access, Joint, ToolOffer } from '@waymend/core/repairing/scene';
 import { describe, expect, it } from 'vitest';
+import { layOut } from '../../src/checking/bench.ts';
+import { jointMark } from '../../src/checking/joints.ts';
 import {
   adapter,
+  CREW,
+  piece,
   cross,
   does,
   extension,
@@ -103,6 +107,14 @@ describe('access', () => {
     expect(undone(remote, small, bar, adapter('1/2 in', '3/8 in'), extension(0.15, '1/2 in'))).toBe('proper');
   });
 
+  it('[M2] one piece is not its own extension', () => {
+    const remote = at(20, { access: 'remote' });
+    const both = piece('both', [bar, extension(0.2)]);
+    const parts = [piece('socket', [socket(mm(17))]), both];
+    expect(jointMark(layOut(parts), remote, CREW)).toBeNull();
+    expect(jointMark(layOut([...parts, { ...both, id: 'second' }]), remote, CREW)).toBe('proper');
+  });
+
   it('[M2] an angle asks for a joint or a wobble extension', () => {
     const angle = at(20, { access: 'angle' });
     expect(undone(angle, socket(mm(17)), bar, extension(0.2))).toBeNull();
@@ -142,10 +154,15 @@ describe('lever', () => {
     expect(undone(wheel(230), socket(mm(17)), handle('bar', 0.45))).toBe('proper');
     expect(undone(wheel(240), socket(mm(17)), handle('bar', 0.45))).toBeNull();
     expect(undone(wheel(150), socket(mm(17)), handle('bar', 0.3))).toBe('with-care');
+    expect(undone(wheel(150), socket(mm(17)), handle('bar', 0.4))).toBe('with-care');
+    expect(undone(wheel(110), socket(mm(17)), handle('bar', 0.25))).toBeNull();
     expect(undone(at(230), socket(mm(17)), handle('bar', 0.45))).toBeNull();
   });
 
   it('[M2] a tube lengthens a bar with care and never a ratchet', () => {
+    // 0.3 + 0.5 - 0.15 = 0.65 m, x 350 N = 227.5 N m.
+    expect(undone(at(227), socket(mm(17)), handle('bar', 0.3), tube(0.5))).toBe('with-care');
+    expect(undone(at(228), socket(mm(17)), handle('bar', 0.3), tube(0.5))).toBeNull();
     expect(undone(at(120), socket(mm(17)), handle('bar', 0.3), tube(0.5))).toBe('with-care');
     expect(undone(at(300), socket(mm(17)), handle('bar', 0.3), tube(0.5))).toBeNull();
     expect(undone(at(79), socket(mm(17)), handle('ratchet', 0.15), tube(0.5))).toBeNull();
@@ -168,6 +185,9 @@ describe('lever', () => {
     expect(undone(at(47), socket(mm(17)), handle('bar', 0.25))).toBe('proper');
     expect(undone(at(47, { rusty: true }), socket(mm(17)), handle('bar', 0.25))).toBe('with-care');
     expect(undone(at(60, { rusty: true }), socket(mm(17)), handle('bar', 0.25))).toBeNull();
+    // 0.95 x 0.4 m x 200 N = 76 N m = 1.5 x 50.67.
+    expect(undone(at(50.6, { rusty: true }), socket(mm(17)), handle('bar', 0.4))).toBe('proper');
+    expect(undone(at(50.7, { rusty: true }), socket(mm(17)), handle('bar', 0.4))).toBe('with-care');
   });
 });
 
