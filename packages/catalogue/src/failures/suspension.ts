@@ -94,7 +94,7 @@ export const SUSPENSION_FAILURES: readonly Failure[] = [
     title: 'Coil spring broken or jumped out',
     share: 8,
     when: { any: ['coil-front', 'coil-rear'] },
-    immobilises: 0.5,
+    immobilises: 0.65,
     restored: 0.75,
     jobs: ['SS-06'],
     renew: { what: 'New coils rated for the load', rateFactor: 0.25, price: 'P5' },
@@ -140,7 +140,7 @@ export const SUSPENSION_FAILURES: readonly Failure[] = [
     group: 'suspension',
     title: 'Chassis rail or spring hanger cracked',
     share: 7,
-    immobilises: 0.7,
+    immobilises: 0.75,
     restored: 0.5,
     jobs: ['SS-11'],
     renew: {

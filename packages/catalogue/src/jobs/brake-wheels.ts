@@ -236,6 +236,7 @@ export const BRAKE_WHEEL_JOBS: readonly Job[] = [
     cautions: [
       UNDER_ON_WHEELS,
       'With the parking brake slack nothing holds the vehicle but the chocks: put them in before you start.',
+      MANUAL,
       'A cable under load whips when it is cut or comes off.',
     ],
     after: [

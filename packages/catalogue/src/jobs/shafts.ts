@@ -149,7 +149,7 @@ export const SHAFT_JOBS: readonly Job[] = [
         id: 'DR-03/soft',
         title: 'Ordinary bolts of class 8.8 until better ones are found',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         lookAgainKm: 10,
         needs: [
           { fn: 'chock', safety: true },
