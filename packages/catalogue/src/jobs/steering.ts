@@ -1,7 +1,7 @@
 import { source } from '../shape/basis.ts';
 import type { Job } from '../shape/job.ts';
 import { STEERING, STEER_TEST } from './chassis-cautions.ts';
-import { OFF_A_WHEEL, RAISE_AND_SUPPORT, TRADE, UNDER_IT } from './raised.ts';
+import { OFF_A_WHEEL, RAISE_A_WHEEL, RAISE_AND_SUPPORT, TRADE, UNDER_IT } from './raised.ts';
 
 /** Ball joints, rods and power steering: SS-07 to SS-09. */
 export const STEERING_JOBS: readonly Job[] = [
@@ -85,7 +85,6 @@ export const STEERING_JOBS: readonly Job[] = [
     needs: [
       { turn: 'tie-rod-end' },
       { turn: 'drag-link-end' },
-      { turn: 'tie-rod-lock-nut' },
       { fn: 'separate-taper' },
       { fn: 'strike-hard' },
       { fn: 'bend' },
@@ -97,8 +96,8 @@ export const STEERING_JOBS: readonly Job[] = [
       'Count and write down the threads that show at each end before anything is turned.',
       'Part the tapers and take the rod out. Bend it back cold between two solid points, a little at a time.',
       'A kink, crack or flat place means it will fold again there: splint it as well.',
-      'Refit to the same threads. Set the wheels with a tape: 0 to 3 mm closer in front than behind.',
-      'Nuts, new split pins, lock nuts. Check for play: more than 0.4 mm in an end condemns it.',
+      'Refit it as it was. Measure between the wheels with a tape: 0 to 3 mm closer in front than behind is right; bend a little more, or turn the ends if their lock nuts come loose.',
+      'Nuts and new split pins. Check for play: more than 0.4 mm in an end condemns it.',
     ],
     cautions: [
       OFF_A_WHEEL,
@@ -174,6 +173,29 @@ export const STEERING_JOBS: readonly Job[] = [
     cautions: [OFF_A_WHEEL, STEERING, 'Hit the eye, never the thread or the joint.'],
     after: [STEER_TEST, { check: 'Pin and lock nut', km: 20 }, { check: 'Pin and lock nut', km: 100 }],
     expedients: [
+      {
+        id: 'SS-08E/pipe',
+        title: 'Turn a seized lock nut with a pipe wrench',
+        trust: 'T4',
+        needs: [
+          ...RAISE_A_WHEEL,
+          { turn: 'tie-rod-end' },
+          { turn: 'drag-link-end' },
+          { fn: 'turn-round', of: 'rough' },
+          { fn: 'free', of: 'penetrant' },
+          { fn: 'separate-taper' },
+          { fn: 'measure' },
+          { fn: 'split-pin-part' },
+        ],
+        uses: [{ of: 'P-BJ', units: 1 }],
+        steps: [
+          'Soak the threads and give them time. Grip lock nut or rod with the pipe wrench, and the end with another.',
+          'Fit the new end by the same count of turns. A chewed lock nut is replaced at the first workshop.',
+        ],
+        limits:
+          'Only on the lock nut and the rod, never on a joint or its nut. Mark the lock nut and look for turning.',
+        relativeChance: 0.85,
+      },
       {
         id: 'SS-08E/wire',
         title: 'Wire or strap the parted joint to leave a dangerous place',

@@ -12,7 +12,8 @@ export const DRIVELINE_PLACES: readonly Place[] = [
     sizes: ['35 mm', '39 mm', '36 mm', '38 mm', '30 mm', '32 mm', '34 mm', '41 mm'],
     // Sets the clamp of the bearing: the maker's figure, hand torque, and a new nut where the maker asks for one.
     torqueNm: [180, 330],
-    access: 'deep',
+    // Sunk in the hub: sockets only. Those of this size swallow the stub that stands through.
+    access: 'recess',
     stance: 'standing',
     critical: 'wheel',
     basis: COMMON_PRACTICE,
