@@ -72,7 +72,10 @@ export function braceReach(access: Access, depth: 'shallow' | 'deep'): Mark {
       return 'with-care';
     case 'retain':
       return depth === 'deep' ? 'with-care' : null;
-    default:
+    case 'angle':
+    case 'remote':
+    case 'side':
+    case 'slotted':
       return null;
   }
 }
@@ -87,7 +90,10 @@ export function ringReach(access: Access, ratcheting: boolean): Mark {
       return 'with-care';
     case 'tight':
       return ratcheting ? 'proper' : 'with-care';
-    default:
+    case 'recess':
+    case 'remote':
+    case 'retain':
+    case 'slotted':
       return null;
   }
 }
@@ -105,7 +111,9 @@ export function openEndReach(joint: Joint, torque: number): Mark {
     }
     case 'slotted':
       return 'with-care';
-    default:
+    case 'recess':
+    case 'remote':
+    case 'retain':
       return null;
   }
 }

@@ -47,7 +47,13 @@ function turnWays(bench: Bench, joint: Joint, crew: Crew): Generator<Found> {
     case 'locknut-hex':
     case 'locknut-peg':
       return ringNutWays(bench, joint, crew);
-    default:
+    case 'hex-key':
+    case 'lobe':
+    case 'lobe-external':
+    case 'spline':
+    case 'square':
+    case 'slot':
+    case 'cross':
       return insideWays(bench, joint, crew);
   }
 }

@@ -17,7 +17,7 @@ export function rank(mark: Mark): number {
 
 /** A way is as good as the worst of its parts (M2). */
 export function worst(...marks: readonly Mark[]): Mark {
-  return marks.reduce((a, b) => (rank(b) < rank(a) ? b : a), 'proper' as Mark);
+  return marks.reduce<Mark>((a, b) => (rank(b) < rank(a) ? b : a), 'proper');
 }
 
 export function best(marks: Iterable<Mark>): Mark {
@@ -33,7 +33,8 @@ export function oneWorse(mark: Mark): Mark {
       return 'with-care';
     case 'with-care':
       return 'last-resort';
-    default:
+    case 'last-resort':
+    case null:
       return null;
   }
 }
