@@ -1,5 +1,7 @@
 import { ACCESSES, DRIVES, FEATURES, SURFACES } from '@waymend/catalogue/shape/words';
 import { z } from 'zod';
+import type { KeyUnit } from './quantity-text.ts';
+import { amountIn } from './quantity-text.ts';
 
 /**
  * The garage file, version 1: one human-readable file, every entity flat and keyed by a stable id of its own, references by
@@ -14,21 +16,41 @@ const text = z.string().max(200);
 const note = z.string().max(2000);
 const status = z.enum(['assumed', 'read', 'measured']);
 
+/** A number in the unit its key names, or text with a unit of its own ('1.2 kg', '12 oz'). */
+function amount(unit: KeyUnit) {
+  return z.union([
+    z.number(),
+    z
+      .string()
+      .max(80)
+      .transform((written, context) => {
+        const value = amountIn(unit, written);
+        if (value.ok) return value.value;
+        const { id, message } = value.error;
+        context.addIssue({ code: 'custom', message, params: { id } });
+        return z.NEVER;
+      }),
+  ]);
+}
+
+/** A size as marked; a bare number is millimetres. */
+const size = z.union([text, z.number().transform((mm) => `${mm} mm`)]);
+
 export const vehicle = z.strictObject({
   name: text,
   /** Catalogue pattern the typical fittings come from. */
   pattern: text.optional(),
   kind: z.enum(['vehicle', 'trailer']).default('vehicle'),
   features: z.array(z.enum(FEATURES)).default([]),
-  wheelbaseMm: z.number(),
+  wheelbaseMm: amount('mm'),
   /** Weighed or from the plate, empty but as equipped, full tank only if `tankIncluded`. */
-  emptyFrontKg: z.number(),
-  emptyRearKg: z.number(),
+  emptyFrontKg: amount('kg'),
+  emptyRearKg: amount('kg'),
   weighed: z.boolean().default(false),
-  ratedFrontKg: z.number(),
-  ratedRearKg: z.number(),
-  ratedGrossKg: z.number(),
-  ratedRoofKg: z.number().optional(),
+  ratedFrontKg: amount('kg'),
+  ratedRearKg: amount('kg'),
+  ratedGrossKg: amount('kg'),
+  ratedRoofKg: amount('kg').optional(),
   tyre: z
     .strictObject({
       loadIndex: z.number().int(),
@@ -37,14 +59,14 @@ export const vehicle = z.strictObject({
       ageYears: z.number().optional(),
     })
     .optional(),
-  wheelMassKg: z.number().optional(),
+  wheelMassKg: amount('kg').optional(),
   modelYear: z.number().int().optional(),
   ageYears: z.number().optional(),
   odometerKm: z.number().optional(),
   batteryAgeYears: z.number().optional(),
   care: z.enum(['fresh', 'good', 'average', 'neglected']).default('average'),
   rusty: z.boolean().default(false),
-  liftMm: z.number().default(0),
+  liftMm: amount('mm').default(0),
   tyreOversizePct: z.number().default(0),
   addedCircuits: z.number().int().default(0),
   /** Failure groups whose parts were disturbed in the last 1,000 km. */
@@ -59,12 +81,10 @@ export const fitting = z.strictObject({
   /** 'front', 'rear', 'left' ...: places in several positions are several joints. Absent: every position. */
   position: text.optional(),
   drive: z.enum(DRIVES).optional(),
-  size: text.optional(),
-  torqueNm: z.number().optional(),
+  size: size.optional(),
+  torqueNm: amount('Nm').optional(),
   access: z.enum(ACCESSES).optional(),
-  counterHold: z
-    .union([z.boolean(), z.strictObject({ drive: z.enum(DRIVES).optional(), size: text })])
-    .optional(),
+  counterHold: z.union([z.boolean(), z.strictObject({ drive: z.enum(DRIVES).optional(), size })]).optional(),
   status: status.default('assumed'),
   by: text.optional(),
   on: text.optional(),
@@ -77,16 +97,16 @@ export const berth = z.strictObject({
   vehicle: id,
   name: text,
   /** Behind the front axle; negative is ahead of it. */
-  xMm: z.number(),
-  limitKg: z.number().optional(),
-  litres: z.number().optional(),
+  xMm: amount('mm'),
+  limitKg: amount('kg').optional(),
+  litres: amount('l').optional(),
   roof: z.boolean().default(false),
   note: note.optional(),
 });
 
 export const person = z.strictObject({
   name: text,
-  massKg: z.number().default(78),
+  massKg: amount('kg').default(78),
   skill: z.number().int().min(1).max(5),
   /** Skill by system where it differs. */
   skills: z.record(text, z.number().int().min(1).max(5)).default({}),
@@ -99,14 +119,14 @@ export const belonging = z.strictObject({
   is: text.optional(),
   name: text.optional(),
   copies: z.number().int().min(1).default(1),
-  grams: z.number().optional(),
+  grams: amount('g').optional(),
   weighed: z.boolean().default(false),
-  lengthMm: z.number().optional(),
-  bulkMl: z.number().optional(),
+  lengthMm: amount('mm').optional(),
+  bulkMl: amount('ml').optional(),
   /** Size or length where it differs from the catalogue entry, e.g. bar length. */
-  handleMm: z.number().optional(),
+  handleMm: amount('mm').optional(),
   /** Real size where it differs from the catalogue entry's ('25 mm'). */
-  size: text.optional(),
+  size: size.optional(),
   /** Stock left where it differs: jobs' worth, or litres. */
   stock: z.number().optional(),
   berth: id.optional(),
@@ -117,7 +137,7 @@ export const belonging = z.strictObject({
   inside: id.optional(),
   /** A boxed set: its case; its contents are the belongings that are `inside` it. */
   set: z
-    .strictObject({ carry: z.enum(['whole', 'loose']).default('loose'), caseGrams: z.number().default(0) })
+    .strictObject({ carry: z.enum(['whole', 'loose']).default('loose'), caseGrams: amount('g').default(0) })
     .optional(),
   /** For sale rather than owned: price of one (or of the whole set). */
   forSale: z.boolean().default(false),
@@ -133,17 +153,17 @@ export const belonging = z.strictObject({
 export const bag = z.strictObject({
   name: text,
   berth: id.optional(),
-  grams: z.number().default(0),
+  grams: amount('g').default(0),
   note: note.optional(),
 });
 
 /** Other loads: counted, never chosen. */
 export const load = z.strictObject({
   name: text,
-  kg: z.number(),
+  kg: amount('kg'),
   kind: z.enum(['water', 'fuel', 'recovery', 'medical', 'air', 'camping', 'trailer-nose', 'other']),
   berth: id.optional(),
-  xMm: z.number().optional(),
+  xMm: amount('mm').optional(),
 });
 
 export const trip = z.strictObject({
@@ -158,8 +178,8 @@ export const trip = z.strictObject({
   driver: z.enum(['gentle', 'average', 'hard']).default('average'),
   /** Where the kit rides unless a belonging says otherwise. */
   kitBerth: id.optional(),
-  limitKg: z.number().optional(),
-  limitLitres: z.number().optional(),
+  limitKg: amount('kg').optional(),
+  limitLitres: amount('l').optional(),
   budget: z.number().default(0),
   mustDo: z.array(text).default([]),
   note: note.optional(),
@@ -169,10 +189,10 @@ export const leg = z.strictObject({
   trip: id,
   order: z.number().int(),
   name: text.optional(),
-  km: z.number(),
+  km: amount('km'),
   surface: z.enum(SURFACES),
   /** Distance to help (a town with parts or a workshop) from the worst point of the leg. */
-  helpKm: z.number(),
+  helpKm: amount('km'),
   iri: z.number().optional(),
   stones: z.enum(['none', 'gravel', 'sharp', 'staked']).default('none'),
   maxC: z.number().optional(),

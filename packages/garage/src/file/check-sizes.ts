@@ -1,0 +1,48 @@
+import { parseSize } from '@waymend/core/fastening/size';
+import { inMillimetres } from '@waymend/core/quantity/units';
+import type { Refusal } from '@waymend/core/result';
+import type { Garage } from '../record/schema.ts';
+import type { PlaceInFile } from './place-in-file.ts';
+import { isOfAStandard, nearestMetric } from './standard-sizes.ts';
+
+/** Sizes that cannot be read, and sizes off every standard, which the owner is asked about unless `confirmed`. */
+export function doubtfulSizes(garage: Garage, at: PlaceInFile): readonly Refusal[] {
+  const refusals: Refusal[] = [];
+  const look = (
+    path: readonly string[],
+    whose: string,
+    text: string | undefined,
+    confirmed: boolean,
+  ): void => {
+    if (text === undefined) return;
+    const size = parseSize(text);
+    if (!size.ok) {
+      refusals.push(at.refusal('size-unknown', path, `${whose}: ${size.error.message}`));
+    } else if (!confirmed && !isOfAStandard(size.value)) {
+      const metric = size.value.kind === 'across-flats' && size.value.system === 'metric';
+      const near = metric ? `, ${nearestMetric(inMillimetres(size.value.width))} mm is the nearest` : '';
+      refusals.push(
+        at.refusal(
+          'size-off-standard-ask',
+          path,
+          `${whose} has the size ${size.value.label}, which is in no standard${near}; measure again, or add "confirmed: true"`,
+        ),
+      );
+    }
+  };
+  for (const [id, { size, counterHold, confirmed }] of Object.entries(garage.fittings)) {
+    look(['fittings', id, 'size'], `fitting ${id}`, size, confirmed);
+    if (typeof counterHold === 'object') {
+      look(
+        ['fittings', id, 'counterHold', 'size'],
+        `the counter-hold of fitting ${id}`,
+        counterHold.size,
+        confirmed,
+      );
+    }
+  }
+  for (const [id, { size, confirmed }] of Object.entries(garage.belongings)) {
+    look(['belongings', id, 'size'], `belonging ${id}`, size, confirmed);
+  }
+  return refusals;
+}

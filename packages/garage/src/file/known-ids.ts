@@ -1,0 +1,24 @@
+import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
+import { PATTERNS } from '@waymend/catalogue/patterns/all';
+import { PLACE_IDS } from '@waymend/catalogue/shape/place-ids';
+import { GROUPS, SYSTEMS } from '@waymend/catalogue/shape/words';
+
+/** Ids of the catalogue that a garage may name. `jobs` and `failures` are checked only where they are given. */
+export interface KnownIds {
+  readonly belongings: ReadonlySet<string>;
+  readonly places: ReadonlySet<string>;
+  readonly patterns: ReadonlySet<string>;
+  readonly groups: ReadonlySet<string>;
+  readonly systems: ReadonlySet<string>;
+  readonly jobs?: ReadonlySet<string>;
+  readonly failures?: ReadonlySet<string>;
+}
+
+/** What the shipped catalogue knows. */
+export const SHIPPED_IDS: KnownIds = {
+  belongings: new Set(BELONGING_BY_ID.keys()),
+  places: new Set<string>(PLACE_IDS),
+  patterns: new Set(PATTERNS.map(({ id }) => id)),
+  groups: new Set<string>(GROUPS),
+  systems: new Set<string>(SYSTEMS),
+};
