@@ -118,7 +118,6 @@ export const AIR_AND_WATER_JOBS: readonly Job[] = [
       { turn: 'intake-clamp' },
       { turn: 'spark-plug' },
       { turn: 'glow-plug' },
-      { turn: 'crank-pulley-bolt' },
       { turn: 'sump-plug' },
       { fn: 'catch' },
       { fn: 'dry' },
@@ -129,7 +128,7 @@ export const AIR_AND_WATER_JOBS: readonly Job[] = [
     steps: [
       'Do not crank. If it stopped in the water, tow it out with the gearbox in neutral.',
       'Filter out; water in the clean side means water in the engine.',
-      'Plugs out, or glow plugs or injectors on a diesel. Turn the engine slowly by hand at the crank bolt until no more water comes.',
+      'Plugs out, or glow plugs or injectors on a diesel. Turn the engine slowly by hand until no more water comes: a socket on the crank bolt, or a manual vehicle rocked in top gear.',
       'Then a short burst of the starter, faces away. A spoon of oil in each cylinder, turn again.',
       'Let the sump stand, open its plug until the water has run off, and close it. Milky oil: change it before driving far.',
       'Dry plugs and connectors. Start, idle, listen. A knock means a bent rod: stop for good.',

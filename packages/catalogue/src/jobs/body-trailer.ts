@@ -1,6 +1,6 @@
 import { COMMON_PRACTICE } from '../shape/basis.ts';
 import type { Job } from '../shape/job.ts';
-import { OFF_A_WHEEL, UNDER_IT, UNDER_ON_WHEELS } from './raised.ts';
+import { OFF_A_WHEEL, RAISE_AND_SUPPORT, UNDER_IT, UNDER_ON_WHEELS } from './raised.ts';
 
 const LIVE = 'Battery off, minus first, before metal is worked near its posts or the winch cables.';
 const LOAD = 'Take the load off the rack before it is worked on. Nobody stands under a loose rack.';
@@ -174,6 +174,15 @@ export const BODY_TRAILER_JOBS: readonly Job[] = [
     after: [{ check: 'Strap and padding', km: 25 }, { check: 'Again, each evening' }],
     expedients: [
       {
+        id: 'BO-03/bolt',
+        title: 'Bolt it back where only bolts are lost',
+        trust: 'T4',
+        needs: [{ turn: 'tray-bracket' }, { fn: 'fastener', of: 'general' }],
+        steps: ['Battery off. Same size of bolt, large washers, locknuts; both ends of the bracket.'],
+        limits: 'None. Look after 50 km.',
+        relativeChance: 0.6,
+      },
+      {
         id: 'BO-03/cord',
         title: 'Cord and cable ties',
         trust: 'T3',
@@ -237,7 +246,7 @@ export const BODY_TRAILER_JOBS: readonly Job[] = [
         title: 'Chain the axle end up and drag it clear',
         trust: 'T1',
         speedKmh: 5,
-        needs: [{ fn: 'restrain' }],
+        needs: [...RAISE_AND_SUPPORT, { turn: 'wheel-nut-trailer' }, { fn: 'restrain' }],
         steps: ['Wheel off, axle end chained up to the chassis or carried on a pole as a skid.'],
         limits: 'To get off the track, walking pace.',
         relativeChance: 0.6,
@@ -377,13 +386,13 @@ export const BODY_TRAILER_JOBS: readonly Job[] = [
   {
     id: 'BO-05B',
     system: 'body-trailer',
-    title: 'Re-bolt a latch, canopy or tray bracket',
+    title: 'Re-bolt a canopy or camper latch',
     outcome: 'drive-on',
     skill: 1,
     minutes: [15, 40],
     people: 1,
     when: { any: ['canopy', 'camper-trailer'] },
-    needs: [{ turn: 'canopy-latch' }, { turn: 'tray-bracket' }, { fn: 'fastener', of: 'body' }],
+    needs: [{ turn: 'canopy-latch' }, { fn: 'fastener', of: 'body' }],
     helps: [{ fn: 'threadlock' }, { fn: 'drill' }, { fn: 'join-sheet' }, { fn: 'restrain', of: 'light' }],
     steps: [
       'Unload what hangs on it. Line the holes up, large washers both sides, nuts that lock.',

@@ -1,0 +1,78 @@
+import { COMMON_PRACTICE } from '../shape/basis.ts';
+import type { Place } from '../shape/place.ts';
+
+/** Fuel and air. Sizes in order of likelihood; torques N m, the upper end is planned for. */
+export const FUEL_AIR_PLACES: readonly Place[] = [
+  {
+    // Spin-on filters turn by hand or with a strap.
+    id: 'fuel-filter-bowl',
+    title: 'Fuel filter bowl or housing',
+    system: 'fuel-air',
+    when: { all: ['diesel'] },
+    drive: 'hex',
+    sizes: ['10 mm', '14 mm', '12 mm', '17 mm', '19 mm', '24 mm'],
+    torqueNm: [8, 25],
+    access: 'open',
+    stance: 'standing',
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'fuel-union',
+    title: 'Fuel line unions',
+    system: 'fuel-air',
+    when: { all: ['diesel'] },
+    drive: 'flare',
+    sizes: ['17 mm', '14 mm', '19 mm', '16 mm'],
+    torqueNm: [20, 35],
+    access: 'open',
+    stance: 'standing',
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'fuel-bleed-screw',
+    title: 'Fuel bleed screw',
+    system: 'fuel-air',
+    when: { all: ['diesel', 'mechanical-injection'] },
+    drive: 'hex',
+    sizes: ['10 mm', '8 mm', '12 mm', '13 mm'],
+    torqueNm: [5, 10],
+    access: 'open',
+    stance: 'standing',
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'fuel-tank-plug',
+    title: 'Fuel tank drain plug',
+    system: 'fuel-air',
+    when: { all: ['diesel'] },
+    drive: 'hex',
+    sizes: ['14 mm', '17 mm', '19 mm'],
+    torqueNm: [20, 35],
+    access: 'open',
+    stance: 'under',
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'fuel-pump-bolt',
+    title: 'Feed pump bolts',
+    system: 'fuel-air',
+    drive: 'hex',
+    sizes: ['10 mm', '8 mm', '12 mm', '13 mm'],
+    torqueNm: [6, 20],
+    access: 'open',
+    stance: 'kneeling',
+    basis: COMMON_PRACTICE,
+  },
+  {
+    // Also slotted.
+    id: 'intake-clamp',
+    title: 'Intake and boost hose clamps',
+    system: 'fuel-air',
+    drive: 'hex',
+    sizes: ['7 mm', '8 mm', '10 mm'],
+    torqueNm: [2, 6],
+    access: 'open',
+    stance: 'standing',
+    basis: COMMON_PRACTICE,
+  },
+];
