@@ -57,6 +57,18 @@ export const FUEL_AIR_FAILURES: readonly Failure[] = [
     basis: estimate('Age and dirty fuel'),
   },
   {
+    id: 'lift-pump-dirty',
+    group: 'fuel-air',
+    title: 'Mechanical lift pump dirty or torn',
+    share: 5,
+    when: { all: ['diesel', 'mechanical-injection'] },
+    immobilises: 0.9,
+    restored: 0.75,
+    jobs: ['FU-05C', 'FU-05B'],
+    renew: { what: 'Clean its strainer, renew its diaphragm', rateFactor: 0.3, price: 'P2' },
+    basis: estimate('Dirty fuel, perished rubber'),
+  },
+  {
     id: 'feed-pump-unfed',
     group: 'fuel-air',
     title: 'No current to the feed pump',

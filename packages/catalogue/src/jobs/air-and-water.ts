@@ -29,7 +29,7 @@ export const AIR_AND_WATER_JOBS: readonly Job[] = [
         lookAgainKm: 100,
         needs: [{ fn: 'clean' }],
         steps: [
-          'Tap it on a tyre, dirty side down. Blow gently from the clean side, a hand’s length away.',
+          "Tap it on a tyre, dirty side down. Blow gently from the clean side, a hand's length away.",
           'Hold it to the light: a hole or a torn seal ends its life.',
         ],
         limits: 'Each cleaning wears it. Up to 300 km of dust, then again.',
@@ -95,7 +95,7 @@ export const AIR_AND_WATER_JOBS: readonly Job[] = [
         id: 'FU-08C/no-boost',
         title: 'Drive without boost',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         needs: [{ fn: 'lash' }],
         steps: [
           'Only with the filter side whole. Tie the loose hose so that it draws no dust, and keep the engine below the speed where the turbo wakes.',

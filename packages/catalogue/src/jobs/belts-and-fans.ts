@@ -24,7 +24,7 @@ export const BELT_AND_FAN_JOBS: readonly Job[] = [
       'Draw the path of the belt, or take it from the sheet in the kit. Pick out every shred of the old one.',
       'Spin each pulley by hand. One that is rough or seized killed the belt and will kill the next.',
       'Ease the tensioner, lay the belt on, and look twice that every rib sits in its groove.',
-      'V-belt: a thumb pressed half way pushes it in about a finger’s width. Run one minute, look again.',
+      "V-belt: a thumb pressed half way pushes it in about a finger's width. Run one minute, look again.",
     ],
     cautions: [
       OFF,
@@ -109,7 +109,7 @@ export const BELT_AND_FAN_JOBS: readonly Job[] = [
         id: 'CO-04/grease',
         title: 'Pack a dry pulley bearing with grease',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         lookAgainKm: 10,
         needs: [
           { turn: 'belt-tensioner' },
@@ -170,7 +170,7 @@ export const BELT_AND_FAN_JOBS: readonly Job[] = [
         id: 'CO-06/weep',
         title: 'Nurse a weeping pump',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         lookAgainKm: 20,
         skill: 1,
         needs: [{ fn: 'pour' }],
@@ -201,13 +201,13 @@ export const BELT_AND_FAN_JOBS: readonly Job[] = [
     steps: [
       'Look at fuse and relay first, and swap the relay with an equal one.',
       'Unplug the fan. A lamp on its plug with the engine hot tells whether current comes.',
-      'No current: run a wire of at least 2.5 mm² from the battery through a fuse of the fan’s own rating, and earth the other pin.',
+      "No current: run a wire of at least 2.5 mm² from the battery through a fuse of the fan's own rating, and earth the other pin.",
       'Tape every joint, tie the wire away from fan and heat. Pull the fuse when the engine is stopped, or the battery goes flat.',
       'Current comes but the fan stands: the motor is dead. Keep moving, heater on hot.',
     ],
     cautions: [
       'The fan starts the moment it is fed. Hands, sleeves and tools out first.',
-      'Unfused wire at the battery is a fire. The fuse goes within a hand’s width of the battery.',
+      "Unfused wire at the battery is a fire. The fuse goes within a hand's width of the battery.",
     ],
     after: [
       { check: 'Feel fuse and joints for warmth', km: 20 },
@@ -258,7 +258,6 @@ export const BELT_AND_FAN_JOBS: readonly Job[] = [
         id: 'CO-07B/off',
         title: 'Take a cracked or wobbling fan off altogether',
         trust: 'T2',
-        speedKmh: 80,
         lookAgainKm: 10,
         skill: 2,
         needs: [{ turn: 'fan-clutch-nut' }],

@@ -81,7 +81,7 @@ export const CLUTCH_GEARBOX_JOBS: readonly Job[] = [
       { fn: 'hands', of: 'fluid' },
     ],
     steps: [
-      'Wet at the gearbox end: the slave cylinder leaks. (One inside the bell housing is workshop work.)',
+      'Wet at the gearbox end: the slave cylinder leaks. One inside the bell housing is workshop work.',
       'Crack the pipe union first, then two bolts and it is off. Plug the pipe.',
       'New cylinder, or new seals wetted with brake fluid in a clean bore. Fit it, union by hand first.',
       'Bleed as in CT-01.',
@@ -170,7 +170,7 @@ export const CLUTCH_GEARBOX_JOBS: readonly Job[] = [
   {
     id: 'CT-04',
     system: 'clutch-gearbox',
-    title: 'Mend an automatic gearbox’s cooler line and refill',
+    title: "Mend an automatic gearbox's cooler line and refill",
     outcome: 'drive-on',
     skill: 2,
     minutes: [20, 60],

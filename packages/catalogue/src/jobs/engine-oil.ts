@@ -27,7 +27,7 @@ export const ENGINE_OIL_JOBS: readonly Job[] = [
     helps: [{ fn: 'sand' }, { fn: 'mat' }, { fn: 'splint', of: 'wood' }, { fn: 'fastener', of: 'body' }],
     steps: [
       'Catch what still runs: filtered through cloth it goes back in.',
-      'Let it drain right out; nothing sticks to an oily hole. Degrease and roughen to bare metal, a hand’s width round.',
+      "Let it drain right out; nothing sticks to an oily hole. Degrease and roughen to bare metal, a hand's width round.",
       'Close the hole with a wooden plug or a self-tapping screw and rubber washer cut flush.',
       'Knead epoxy putty over it, thick and wide. Give it its full time, warm.',
       'Refill, start, watch lamp and patch for five minutes.',
@@ -119,7 +119,7 @@ export const ENGINE_OIL_JOBS: readonly Job[] = [
         id: 'EN-01C/top-up',
         title: 'Top up and go in stages',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         lookAgainKm: 10,
         skill: 1,
         needs: [{ fn: 'pour' }],
@@ -151,7 +151,7 @@ export const ENGINE_OIL_JOBS: readonly Job[] = [
     helps: [{ fn: 'lash', of: 'hot' }, { fn: 'pry', of: 'heavy' }, { fn: 'cut-wood' }],
     steps: [
       'A clunk when pulling away, fan near the radiator, lever moving: a mount has gone.',
-      'Jack under the sump’s edge or the bell housing with wood between, and take the weight just off.',
+      "Jack under the sump's edge or the bell housing with wood between, and take the weight just off.",
       'Wedge wood or rubber where the mount was. Chain or strap engine to chassis, so that it can sit but not rise.',
       'Let the jack down slowly. Hoses, wires and fan must have room.',
     ],

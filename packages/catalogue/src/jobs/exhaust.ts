@@ -43,7 +43,7 @@ export const EXHAUST_JOBS: readonly Job[] = [
     ],
     helps: [{ fn: 'seal', of: 'clamp' }, { fn: 'clean' }, { fn: 'cut-metal' }, { fn: 'mat' }],
     steps: [
-      'Cool. Brush the rust off a hand’s width each side of the hole.',
+      "Cool. Brush the rust off a hand's width each side of the hole.",
       'Putty or paste if there is any, then sheet metal or an opened can round the pipe.',
       'Draw it tight with clamps or several turns of wire. It blows a little until soot seals it.',
     ],
@@ -72,7 +72,7 @@ export const EXHAUST_JOBS: readonly Job[] = [
         id: 'EX-02/windows',
         title: 'Drive with every window open',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         skill: 1,
         needs: [],
         steps: [

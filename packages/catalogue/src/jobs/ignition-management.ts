@@ -64,9 +64,9 @@ export const IGNITION_MANAGEMENT_JOBS: readonly Job[] = [
         id: 'ST-05B/one-less',
         title: 'Run on one cylinder fewer',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         needs: [],
-        steps: ['Unplug that cylinder’s injector so that no raw fuel reaches the catalyst. Gentle foot.'],
+        steps: ["Unplug that cylinder's injector so that no raw fuel reaches the catalyst. Gentle foot."],
         limits: 'About 50 km. A glowing catalyst sets grass alight: park on bare ground.',
         relativeChance: 0.7,
       },
@@ -245,7 +245,7 @@ export const IGNITION_MANAGEMENT_JOBS: readonly Job[] = [
     steps: [
       'Red lamp: stop, engine off, find out. Amber: drive gently to a good place.',
       'Read the code and write it down before clearing it.',
-      'Clean the sensor’s tip and plug: mud and water are behind most. Look for a rubbed wire.',
+      "Clean the sensor's tip and plug: mud and water are behind most. Look for a rubbed wire.",
       'Clear, start, drive. If it returns at once, leave it and drive within its limits.',
     ],
     cautions: [

@@ -66,7 +66,7 @@ export const KEYS_GLASS_JOBS: readonly Job[] = [
         id: 'GL-02/open',
         title: 'Drive with it open',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         needs: [],
         steps: ['Glasses or goggles, dust mask, loads tied. Park where it can be watched.'],
         limits: 'About 50 km, dry weather.',
@@ -101,7 +101,7 @@ export const KEYS_GLASS_JOBS: readonly Job[] = [
         speedKmh: 40,
         needs: [{ fn: 'seal', of: 'weak' }],
         steps: [
-          'Tape the cracks from outside, away from the driver’s view. Heater and blower off: heat runs a crack.',
+          "Tape the cracks from outside, away from the driver's view. Heater and blower off: heat runs a crack.",
         ],
         limits: 'About 50 km, only if the driver sees clearly and the law there allows it.',
         relativeChance: 0.7,
@@ -155,7 +155,7 @@ export const KEYS_GLASS_JOBS: readonly Job[] = [
       'Keep it dry and clean; clear tape over it until there is shade.',
       'Glass cool, resin in, film on, cure it in the sun as its label says.',
     ],
-    cautions: ['Not in the driver’s view where the law forbids it. Resin off skin and eyes.'],
+    cautions: ["Not in the driver's view where the law forbids it. Resin off skin and eyes."],
     after: [{ check: 'Crack has not grown', km: 100 }],
     expedients: [
       {
@@ -196,7 +196,7 @@ export const KEYS_GLASS_JOBS: readonly Job[] = [
         steps: [
           'Stop, wash the glass, drive in the dry. A cut potato or soap on the glass helps drops run off.',
         ],
-        limits: 'Not in rain, mud or other people’s spray.',
+        limits: "Not in rain, mud or other people's spray.",
         relativeChance: 0.8,
       },
     ],

@@ -28,7 +28,7 @@ export const STARTING_CHARGING_JOBS: readonly Job[] = [
     cautions: [GAS, POLES, 'A frozen or bulging battery must not be boosted or charged.'],
     after: [
       { check: 'Charging voltage 13.8 to 14.6 V at a fast idle' },
-      { check: 'Starts again after an hour’s rest' },
+      { check: "Starts again after an hour's rest" },
     ],
     expedients: [],
     forbidden: ['Taking the battery off while the engine runs: the surge kills electronics.'],
@@ -47,7 +47,7 @@ export const STARTING_CHARGING_JOBS: readonly Job[] = [
     helps: [{ fn: 'clean-terminal' }, { fn: 'test-voltage' }],
     steps: [
       'Check that the second battery is charged and of the same voltage.',
-      'Red cable from its plus to the flat one’s plus; black from its minus to bare metal of the engine.',
+      "Red cable from its plus to the flat one's plus; black from its minus to bare metal of the engine.",
       'Wait five minutes, crank. Cables off in the reverse order.',
     ],
     cautions: [GAS, POLES, 'Lithium house batteries often refuse or forbid starting loads: see their label.'],
@@ -167,7 +167,7 @@ export const STARTING_CHARGING_JOBS: readonly Job[] = [
         id: 'ST-02C/booster',
         title: 'Use half of the booster cables as an earth',
         trust: 'T2',
-        speedKmh: 60,
+        speedKmh: 40,
         lookAgainKm: 10,
         needs: [{ fn: 'start-boost', of: 'second-vehicle' }, { fn: 'lash' }],
         steps: [
@@ -357,7 +357,7 @@ export const STARTING_CHARGING_JOBS: readonly Job[] = [
   {
     id: 'ST-04C',
     system: 'starting-charging',
-    title: 'Feed the starter’s solenoid straight',
+    title: "Feed the starter's solenoid straight",
     outcome: 'limp',
     trust: 'T3',
     skill: 3,
