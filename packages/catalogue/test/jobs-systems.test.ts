@@ -127,7 +127,7 @@ describe('the jobs of engine bay, body and trailer', () => {
         }
         const words: readonly string[] = FUNCTIONS[need.fn].of;
         if (need.of !== undefined && !words.includes(need.of)) faults.push(`${id}: ${need.fn} of ${need.of}`);
-        if ('amount' in need && need.amount !== undefined && !('amount' in FUNCTIONS[need.fn]))
+        if ('amount' in need && !('amount' in FUNCTIONS[need.fn]))
           faults.push(`${id}: ${need.fn} takes no amount`);
       }
     }
@@ -239,7 +239,9 @@ describe('the jobs of engine bay, body and trailer', () => {
   });
 
   test('[M4] hazards are named where they kill: fuel, scalds, batteries, gas, starters, springs', () => {
-    const says = (id: string, what: RegExp) => expect(job(id).cautions.join(' '), id).toMatch(what);
+    const says = (id: string, what: RegExp): void => {
+      expect(job(id).cautions.join(' '), id).toMatch(what);
+    };
     for (const id of ['FU-01', 'FU-02', 'FU-03', 'FU-04', 'FU-05', 'FU-05B', 'FU-05C', 'FU-06', 'FU-07'])
       says(id, /No flame/);
     for (const id of ['FU-01', 'FU-02', 'FU-06']) says(id, /high-pressure diesel/);
@@ -256,8 +258,9 @@ describe('the jobs of engine bay, body and trailer', () => {
   });
 
   test('[M4] what must never be done is written as forbidden and is no expedient', () => {
-    const forbids = (id: string, what: RegExp) =>
+    const forbids = (id: string, what: RegExp): void => {
       expect(job(id).forbidden?.join(' ') ?? '', id).toMatch(what);
+    };
     // Common practice, no source.
     forbids('CO-01', /hot cap/);
     forbids('CO-03', /multi-rib[^]*timing/);
