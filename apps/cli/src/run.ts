@@ -1,0 +1,131 @@
+import { Command, CommanderError, Option } from 'commander';
+import type { ExitCode, Io } from './io.ts';
+import { EXIT } from './io.ts';
+import { checkCommand } from './commands/check.ts';
+import { curveCommand } from './commands/curve.ts';
+import { gapsCommand } from './commands/gaps.ts';
+import { importCommand } from './commands/import.ts';
+import { loadCommand } from './commands/load.ts';
+import { planCommand } from './commands/plan.ts';
+import { tablesCommand } from './commands/tables.ts';
+import { whyCommand } from './commands/why.ts';
+
+/** The version this build calls itself. */
+export const VERSION = '0.1.0';
+
+/** Builds the command line; used to run it and to write docs/commands.md. */
+export function program(io: Io, done: (code: ExitCode) => void): Command {
+  const cli = new Command('waymend')
+    .description(
+      'Works out which tools, spares and supplies to carry so that a loaded 4x4 gets home unaided.',
+    )
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand(false)
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .showHelpAfterError('(waymend --help lists the commands)')
+    .exitOverride();
+
+  const file = ['FILE', 'garage file (YAML or JSON)'] as const;
+  const asks = (command: Command) =>
+    command
+      .argument(...file)
+      .option('--trip ID', 'which trip, when the garage has several')
+      .option('--limit MASS', 'most the kit may weigh ("38 kg"); "none" lifts the trip\'s own limit')
+      .option('--volume LITRES', 'most room the kit may take, litres')
+      .option('--budget MONEY', 'most to spend on things not yet owned')
+      .option(
+        '--chance PERCENT',
+        'lightest kit with at least this chance of driving home unaided (95 or 95%)',
+      )
+      .option(
+        '--must JOB...',
+        'jobs that must be possible; without --limit the lightest kit that can do them',
+      )
+      .option('--seconds N', 'longest to think before giving the best found so far, with its gap')
+      .addOption(new Option('--units STYLE', 'metric or inch').choices(['metric', 'inch']))
+      .option('--json', 'print the documented JSON instead of text');
+
+  asks(cli.command('plan'))
+    .description('choose the kit for a trip: what comes, what stays home, what is missing, and why')
+    .option('--all', 'print every line of every list')
+    .option('--problem FILE', 'also write the un-reduced problem as FILE.mps and FILE.json')
+    .action(async (path: string, options: Record<string, unknown>) =>
+      done(await planCommand(io, path, options)),
+    );
+  asks(cli.command('why'))
+    .description('explain one belonging, job or failure in the plan')
+    .argument('WHAT', 'id or words of a belonging, job or failure')
+    .action(async (path: string, what: string, options: Record<string, unknown>) =>
+      done(await whyCommand(io, path, what, options)),
+    );
+  asks(cli.command('curve'))
+    .description('mass carried against the chance of driving home unaided')
+    .option('--points N', 'points to prove, 2 to 60', '30')
+    .action(async (path: string, options: Record<string, unknown>) =>
+      done(await curveCommand(io, path, options)),
+    );
+  asks(cli.command('gaps'))
+    .description('failures without an answer, and their cheapest cures')
+    .action(async (path: string, options: Record<string, unknown>) =>
+      done(await gapsCommand(io, path, options)),
+    );
+  asks(cli.command('load'))
+    .description('axle, gross, roof, tyre and berth loads with the planned kit')
+    .option('--without-kit', 'as the vehicle stands before the kit')
+    .action(async (path: string, options: Record<string, unknown>) =>
+      done(await loadCommand(io, path, options)),
+    );
+  cli
+    .command('tables')
+    .description('the standards and lists behind the plan, with their sources')
+    .argument('[TABLE]', 'id of one table; without it all are listed')
+    .option('--json', 'print JSON instead of text')
+    .action(async (table: string | undefined, options: Record<string, unknown>) =>
+      done(await tablesCommand(io, table, options)),
+    );
+  cli
+    .command('import')
+    .description('read a typed list, CSV or spreadsheet into a garage')
+    .argument('GARAGE', 'garage file; made when it is not there yet and --new is given')
+    .argument('[LIST]', 'list to read: .txt, .csv or .xlsx')
+    .option('--new NAME', 'start a new garage with this name')
+    .option('--teach WORDS...', '"word = meaning": teach a word first (kept in the garage)')
+    .option('--write', 'write the garage; without it only shows what would be understood')
+    .option('--json', 'print JSON instead of text')
+    .action(async (garage: string, list: string | undefined, options: Record<string, unknown>) =>
+      done(await importCommand(io, garage, list, options)),
+    );
+  cli
+    .command('check')
+    .description('read a garage file, say what is wrong with it, and where')
+    .argument(...file)
+    .option('--json', 'print JSON instead of text')
+    .action(async (path: string, options: Record<string, unknown>) =>
+      done(await checkCommand(io, path, options)),
+    );
+  cli.addHelpText(
+    'after',
+    '\nExit codes: 0 done, 1 input refused, 2 wrong usage, 3 no plan exists.\nProgress goes to standard error; NO_COLOR is respected.',
+  );
+  return cli;
+}
+
+/** Runs one command line; returns the exit code. */
+export async function run(argv: readonly string[], io: Io): Promise<ExitCode> {
+  let code: ExitCode = EXIT.done;
+  const cli = program(io, (c) => {
+    code = c;
+  });
+  try {
+    if (argv.length === 0) {
+      cli.outputHelp();
+      return EXIT.usage;
+    }
+    await cli.parseAsync([...argv], { from: 'user' });
+    return code;
+  } catch (cause) {
+    if (cause instanceof CommanderError) return cause.exitCode === 0 ? EXIT.done : EXIT.usage;
+    throw cause;
+  }
+}

@@ -1,0 +1,169 @@
+import { KitState } from '@waymend/core/choosing/kit-state';
+import type { Result } from '@waymend/core/result';
+import { ok } from '@waymend/core/result';
+import type {
+  BuyAnswer,
+  GapAnswer,
+  KitAnswer,
+  PlanAnswer,
+  TripAnswer,
+  UnaidedAnswer,
+} from '../answer/plan-answer.ts';
+import { atRealMass } from '../explain/at-real-mass.ts';
+import { comparisons } from '../explain/comparisons.ts';
+import { gapsOf } from '../explain/gaps.ts';
+import { stayHome } from '../explain/home.ts';
+import { kitItems } from '../explain/kit-items.ts';
+import { brokenLimits, loadAnswer } from '../explain/load-answer.ts';
+import type { Reading } from '../explain/reading.ts';
+import { standing } from '../explain/standing.ts';
+import { lighterSwaps } from '../explain/swaps.ts';
+import { legsOf } from '../scene/rate-input.ts';
+import type { Trade } from '../trade.ts';
+import { aboutOneIn } from '../words/chance.ts';
+import { massText } from '../words/mass.ts';
+import type { Prepared, Question, Solved } from './plan-trip.ts';
+import { warningsOf } from './warnings.ts';
+
+/** The whole answer to a question about a trip (docs/answers.md), every number from the checked kit. */
+export function answerOf(
+  prepared: Prepared,
+  question: Question,
+  solved: Solved,
+  trade: Trade,
+): Result<PlanAnswer> {
+  const { reading, built, stated } = prepared;
+  const { state, outcome, choice } = solved;
+  const { garage } = built;
+  const items = kitItems(reading, state, new Set(choice.bought), garage);
+  const carried = choice.carried.flatMap((p) => reading.pieces[p] ?? []);
+  const kit: KitAnswer = {
+    massGrams: outcome.grams,
+    volumeMl: solved.report.figures.millilitres,
+    estimatedGrams: items.reduce((sum, i) => sum + (i.weighed ? 0 : i.grams), 0),
+    items,
+  };
+  const { gaps: found, company } = gapsOf(reading, state, trade);
+  const gaps = [...floorGaps(reading), ...found];
+  const home = stayHome(reading, state, company, garage);
+  const scratch = new KitState(reading.compiled);
+  const rows = comparisons(reading, state, scratch, built, trade);
+  if (!rows.ok) return rows;
+  const load = loadAnswer(built, trade, carried);
+  if (!load.ok) return load;
+  const real = atRealMass(reading, state, built, trade);
+  if (!real.ok) return real;
+  const chance = (kind: string) => rows.value.find((r) => r.kind === kind)?.unaided ?? 0;
+  const { chance: stated_, chanceExactStock } = solved.report.figures;
+  const unaided: UnaidedAnswer = {
+    empty: chance('nothing'),
+    everything: chance('everything'),
+    kit: real.value,
+    sparesBound: Math.max(0, chanceExactStock - stated_),
+    words: sentence(real.value, chance('nothing'), outcome.grams),
+  };
+  const { bound } = outcome.kind === 'within' ? outcome : { bound: outcome.loss };
+  const measured = question.aim.kind === 'best-chance' ? outcome.loss : outcome.grams;
+  return ok({
+    schema: 'waymend.plan/1',
+    trip: tripAnswer(prepared),
+    aim: aimAnswer(prepared, question),
+    status: outcome.kind,
+    gap: measured > 0 ? Math.max(0, (measured - bound) / measured) : 0,
+    ...(outcome.kind === 'within' ? { stoppedBy: outcome.stoppedBy } : {}),
+    kit,
+    stayHome: home,
+    gaps,
+    buy: buyAnswer(items, reading),
+    swaps: lighterSwaps(reading, state),
+    unaided,
+    comparisons: rows.value,
+    load: load.value,
+    standing: standing(reading, garage, kit, home, gaps, unaided),
+    warnings: warningsOf(prepared, state, load.value, brokenLimits(load.value), stated),
+  });
+}
+
+function sentence(kit: number, empty: number, grams: number): string {
+  return `With this kit of ${massText(grams)} you would need outside help on ${aboutOneIn(1 - kit)} trips like this one; with nothing aboard, on ${aboutOneIn(1 - empty)}.`;
+}
+
+function tripAnswer({ built }: Prepared): TripAnswer {
+  const { trip, tripId, garage, vehicle, rates } = built;
+  return {
+    id: tripId,
+    name: trip.name,
+    vehicle: vehicle.name,
+    km: legsOf(garage, tripId).reduce((sum, [, leg]) => sum + leg.km, 0),
+    days: trip.days,
+    people: trip.people.flatMap((id) => {
+      const person = garage.people[id];
+      return person === undefined ? [] : [{ name: person.name, skill: person.skill }];
+    }),
+    expected: rates.groups.map((g) => ({
+      group: g.group,
+      title: g.title,
+      failures: g.events,
+      stopping: g.immobilising,
+    })),
+  };
+}
+
+function aimAnswer({ built }: Prepared, question: Question): PlanAnswer['aim'] {
+  switch (question.aim.kind) {
+    case 'best-chance':
+      return { kind: 'best-chance', limitGrams: built.scene.limits.grams };
+    case 'least-mass':
+      return { kind: 'least-mass', chance: question.aim.chance };
+    case 'must-do':
+      return { kind: 'must-do', jobs: built.scene.mustDo };
+  }
+}
+
+function floorGaps(reading: Reading): readonly GapAnswer[] {
+  return reading.unmetFloor.map(({ fn }) => ({
+    failure: `floor-${fn}`,
+    title: `No ${fn}`,
+    group: 'floor',
+    reason: 'floor',
+    words: 'every trip needs it, and nothing owned or affordable gives it.',
+    expected: 0,
+    worth: 0,
+    cures: cheapestOffer(reading, fn),
+  }));
+}
+
+function cheapestOffer(reading: Reading, fn: string): GapAnswer['cures'] {
+  const [best] = reading.pieces
+    .filter(
+      (p) =>
+        !p.owned &&
+        p.cents !== null &&
+        p.offers.some((o) => o.kind === 'does' && o.fn === fn && o.grade === 'proper'),
+    )
+    .sort((a, b) => (a.cents ?? 0) - (b.cents ?? 0) || a.grams - b.grams);
+  if (best === undefined) return [];
+  return [
+    {
+      kind: 'buy',
+      words: `Buy ${best.name}`,
+      items: [best.id],
+      grams: best.grams,
+      cents: best.cents ?? 0,
+      best: ['grams', 'money'],
+    },
+  ];
+}
+
+function buyAnswer(items: KitAnswer['items'], reading: Reading): readonly BuyAnswer[] {
+  return items
+    .filter((i) => i.bought)
+    .map((i) => ({
+      id: i.id,
+      name: i.name,
+      grams: i.grams,
+      cents: reading.pieces[reading.indexOf.get(i.id) ?? -1]?.cents ?? 0,
+      worth: i.worth,
+      jobs: i.jobs,
+    }));
+}

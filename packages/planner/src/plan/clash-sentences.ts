@@ -1,0 +1,60 @@
+import type { Outcome } from '@waymend/core/choosing/problem';
+import { MAX_LOSS } from '@waymend/core/choosing/clashes';
+import { chanceOfLoss } from '../explain/reading.ts';
+import { massText } from '../words/mass.ts';
+import type { Prepared, Question } from './plan-trip.ts';
+
+type NoPlan = Extract<Outcome, { kind: 'no-plan' }>;
+
+/** Why nothing satisfies the limits: which clash, and by how much each would have to give (M6). */
+export function clashSentences(prepared: Prepared, outcome: NoPlan, question: Question): readonly string[] {
+  const { stated, built } = prepared;
+  const out: string[] = [];
+  for (const need of outcome.unmeetable ?? [])
+    out.push(
+      `Nothing that may come along does this, and every kit must: ${stated.needWords[need] ?? 'a need of the floor'}.`,
+    );
+  for (const piece of outcome.unobtainable ?? []) {
+    out.push(
+      `"${built.scene.pieces[piece]?.name ?? 'A piece'}" is marked always, but it is neither owned nor affordable.`,
+    );
+  }
+  for (const { limit, shortBy } of outcome.clashes) out.push(clash(limit, shortBy, prepared, question));
+  if (out.length === 0) out.push('No kit satisfies all the limits at once; loosen the tightest of them.');
+  return out;
+}
+
+function clash(limit: string, shortBy: number, prepared: Prepared, question: Question): string {
+  const [kind = '', ...rest] = limit.split(' ');
+  const name = rest.join(' ');
+  switch (kind) {
+    case 'mass':
+      return `What has to come weighs ${massText(shortBy)} more than the mass limit allows.`;
+    case 'volume':
+      return `What has to come takes ${Math.ceil(shortBy / 100) / 10} l more than the volume limit allows.`;
+    case 'money':
+      return `What has to be bought costs ${(shortBy / 100).toFixed(2)} more than the budget.`;
+    case 'berth':
+      return `The berth "${prepared.built.garage.berths[name]?.name ?? name}" would be ${massText(shortBy)} over its limit.`;
+    case 'load':
+      return `The vehicle itself sets the limit: ${loadWords(name)} would be ${massText(Math.ceil(shortBy / 1_000_000))} over; take other loads out first.`;
+    default:
+      if (limit === MAX_LOSS && question.aim.kind === 'least-mass') {
+        const best = chanceOfLoss(-Math.log(question.aim.chance) * 1e7 + shortBy);
+        return `No kit reaches a chance of ${(question.aim.chance * 100).toFixed(1)} %; the best that can be had is about ${(best * 100).toFixed(1)} %.`;
+      }
+      return `The limit "${limit}" is short by ${shortBy}.`;
+  }
+}
+
+function loadWords(row: string): string {
+  const words: Readonly<Record<string, string>> = {
+    front: 'the front axle',
+    rear: 'the rear axle',
+    gross: 'the gross mass',
+    roof: 'the roof',
+    'tyres-front': 'the front tyres',
+    'tyres-rear': 'the rear tyres',
+  };
+  return words[row] ?? row;
+}
