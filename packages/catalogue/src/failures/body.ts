@@ -99,7 +99,7 @@ export const BODY_FAILURES: readonly Failure[] = [
   {
     id: 'hitch-loose',
     group: 'body',
-    title: 'Hitch or towball loose',
+    title: 'Hitch loose on the chassis',
     share: 4,
     when: { any: ['trailer', 'camper-trailer'] },
     immobilises: 0.5,
@@ -107,6 +107,18 @@ export const BODY_FAILURES: readonly Failure[] = [
     jobs: ['BO-04C'],
     renew: { what: 'Re-torque hitch and ball', rateFactor: 0.3, price: 'P1' },
     basis: estimate('Bolts settle'),
+  },
+  {
+    id: 'towball-loose',
+    group: 'body',
+    title: 'Towball loose',
+    share: 2,
+    when: { any: ['trailer', 'camper-trailer'] },
+    immobilises: 0.4,
+    restored: 0.9,
+    jobs: ['BO-04D'],
+    renew: { what: 'Re-torque the ball', rateFactor: 0.3, price: 'P1' },
+    basis: estimate('Seen at stops by those who look'),
   },
   {
     id: 'door-latch-failed',

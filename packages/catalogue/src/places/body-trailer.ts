@@ -114,16 +114,16 @@ export const BODY_TRAILER_PLACES: readonly Place[] = [
     basis: COMMON_PRACTICE,
   },
   {
+    // The ball is held at its own flats, whose size only its owner knows: a fitting then says so.
     id: 'towball-nut',
     title: 'Towball nut',
     system: 'body-trailer',
     when: { any: ['trailer', 'camper-trailer'] },
     drive: 'hex',
     sizes: ['30 mm', '32 mm', '36 mm', '28 mm', '27 mm'],
-    torqueNm: [150, 350],
+    torqueNm: [150, 280],
     access: 'open',
-    counterHold: true,
-    stance: 'kneeling',
+    stance: 'standing',
     basis: COMMON_PRACTICE,
   },
   {

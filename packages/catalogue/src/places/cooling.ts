@@ -70,7 +70,7 @@ export const COOLING_PLACES: readonly Place[] = [
     when: { all: ['viscous-fan'] },
     drive: 'hex',
     sizes: ['36 mm', '32 mm', '41 mm'],
-    torqueNm: [40, 80],
+    torqueNm: [30, 60],
     access: 'side',
     stance: 'standing',
     basis: COMMON_PRACTICE,
