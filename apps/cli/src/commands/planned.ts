@@ -1,0 +1,98 @@
+import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
+import { answerOf } from '@waymend/planner/plan/answer';
+import type { Prepared, Solved } from '@waymend/planner/plan/plan-trip';
+import { prepare, solve } from '@waymend/planner/plan/plan-trip';
+import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
+import type { Garage } from '@waymend/garage/record/schema';
+import { createHighsSolver } from '@waymend/solver/highs-solver';
+import type { ExitCode, Io } from '../io.ts';
+import { EXIT } from '../io.ts';
+import type { Asked } from '../text/ask.ts';
+import { asked } from '../text/ask.ts';
+import { paragraph } from '../text/layout.ts';
+import { progressOn } from '../text/progress.ts';
+import { garageAt, refuse } from './garage-at.ts';
+
+/** A planned trip, ready to be shown one way or another. */
+export interface Planned {
+  readonly garage: Garage;
+  readonly asked: Asked;
+  readonly prepared: Prepared;
+  readonly solved: Solved;
+  readonly answer: PlanAnswer;
+}
+
+export type PlannedOrCode =
+  | { readonly kind: 'planned'; readonly planned: Planned }
+  | { readonly kind: 'code'; readonly code: ExitCode };
+
+/** Reads, plans and explains; every refusal has been printed when a code comes back. */
+export async function planned(
+  io: Io,
+  path: string,
+  options: Readonly<Record<string, unknown>>,
+): Promise<PlannedOrCode> {
+  const garage = await garageAt(io, path);
+  if (garage === null) return code(EXIT.refused);
+  const question = asked(garage, options);
+  if (!question.ok) {
+    refuse(io, [question.error]);
+    return code(EXIT.refused);
+  }
+  const made = prepare(garage, question.value.tripId, SHIPPED_TRADE, question.value.question);
+  if (!made.ok) {
+    refuse(io, [made.error]);
+    return code(EXIT.refused);
+  }
+  const unknown = (question.value.question.mustDo ?? []).filter(
+    (id) => !SHIPPED_TRADE.jobs.some((j) => j.id === id),
+  );
+  if (unknown.length > 0) {
+    refuse(io, [
+      { id: 'job-unknown', message: `There is no job ${unknown.join(', ')}; waymend tables jobs lists them` },
+    ]);
+    return code(EXIT.refused);
+  }
+  const solver = await createHighsSolver();
+  const progress = progressOn(io);
+  const outcome = solve(made.value, question.value.question, solver, {
+    ...(question.value.seconds === null ? {} : { timeLimit: question.value.seconds }),
+    clock: () => io.clock() / 1000,
+    shouldStop: io.stopAsked,
+    onProgress: progress.show,
+  });
+  progress.end();
+  switch (outcome.kind) {
+    case 'refused':
+      refuse(io, [outcome.refusal]);
+      return code(EXIT.refused);
+    case 'no-plan':
+      if (question.value.json)
+        io.out(`${JSON.stringify({ schema: 'waymend.no-plan/1', clashes: outcome.sentences }, null, 2)}\n`);
+      io.err(
+        `${['No kit satisfies these limits.', ...outcome.sentences].flatMap((s) => paragraph(s, 0, 2)).join('\n')}\n`,
+      );
+      return code(EXIT.noPlan);
+    case 'solved': {
+      const answer = answerOf(made.value, question.value.question, outcome.solved, SHIPPED_TRADE);
+      if (!answer.ok) {
+        refuse(io, [answer.error]);
+        return code(EXIT.refused);
+      }
+      return {
+        kind: 'planned',
+        planned: {
+          garage,
+          asked: question.value,
+          prepared: made.value,
+          solved: outcome.solved,
+          answer: answer.value,
+        },
+      };
+    }
+  }
+}
+
+function code(value: ExitCode): PlannedOrCode {
+  return { kind: 'code', code: value };
+}
