@@ -1,0 +1,62 @@
+import type { LimitRow } from '../choosing/problem.ts';
+import type { Scene, ScenePiece } from './scene.ts';
+
+/**
+ * The limits of a scene as rows of whole numbers (M6): 'mass', 'volume', 'money', 'berth:<id>', 'load:<id>'. Cases of sets
+ * carried whole count where kit without a berth rides.
+ */
+export function limitRows(scene: Scene): readonly LimitRow[] {
+  const { limits, bundles } = scene;
+  const weighed = (weight: (piece: ScenePiece) => number): LimitRow['carried'] =>
+    scene.pieces.flatMap((piece, index) => {
+      const grams = weight(piece);
+      return grams === 0 ? [] : [{ piece: index, weight: grams }];
+    });
+  const cases = (weight: (bundle: Scene['bundles'][number]) => number) =>
+    bundles.flatMap((bundle, index) => {
+      const grams = bundle.carry === 'whole' ? weight(bundle) : 0;
+      return grams === 0 ? [] : [{ bundle: index, weight: grams }];
+    });
+  const rows: LimitRow[] = [];
+  if (limits.grams !== null)
+    rows.push({
+      id: 'mass',
+      limit: limits.grams,
+      carried: weighed((piece) => piece.grams),
+      bundles: cases((bundle) => bundle.caseGrams),
+    });
+  if (limits.millilitres !== null)
+    rows.push({
+      id: 'volume',
+      limit: limits.millilitres,
+      carried: weighed((piece) => piece.millilitres),
+      bundles: cases((bundle) => bundle.caseMillilitres),
+    });
+  rows.push({
+    id: 'money',
+    limit: limits.cents,
+    carried: [],
+    bought: scene.pieces.flatMap(({ owned, cents }, piece) =>
+      owned || cents === null || cents === 0 ? [] : [{ piece, weight: cents }],
+    ),
+    bundles: bundles.flatMap(({ owned, cents }, bundle) =>
+      owned || cents === 0 ? [] : [{ bundle, weight: cents }],
+    ),
+  });
+  for (const { id, grams } of limits.berths)
+    rows.push({
+      id: `berth:${id}`,
+      limit: grams,
+      carried: weighed((piece) => (piece.berth === id ? piece.grams : 0)),
+    });
+  for (const { id, grams, factor, elsewhere } of limits.loads) {
+    const at = (berth: string | null) => (berth === null ? elsewhere : (factor[berth] ?? elsewhere));
+    rows.push({
+      id: `load:${id}`,
+      limit: grams,
+      carried: weighed((piece) => Math.round(piece.grams * at(piece.berth))),
+      bundles: cases((bundle) => Math.round(bundle.caseGrams * elsewhere)),
+    });
+  }
+  return rows;
+}
