@@ -12,7 +12,7 @@ export function clashSentences(prepared: Prepared, outcome: NoPlan, question: Qu
   const out: string[] = [];
   for (const need of outcome.unmeetable ?? [])
     out.push(
-      `Nothing that may come along does this, and every kit must: ${stated.needWords[need] ?? 'a need of the floor'}.`,
+      `Nothing that may come along does this, and every kit must: ${stated.needs[need]?.words.join(', ') ?? 'a need of the floor'}.`,
     );
   for (const piece of outcome.unobtainable ?? []) {
     out.push(

@@ -4,8 +4,8 @@ import { plan } from '@waymend/core/choosing/plan';
 import type { Aim, Choice, Outcome } from '@waymend/core/choosing/problem';
 import { SCORE_UNIT } from '@waymend/core/choosing/problem';
 import type { Solver } from '@waymend/core/choosing/solver-port';
-import type { BuiltProblem } from '@waymend/core/hedge/build-problem';
-import { buildProblem } from '@waymend/core/hedge/build-problem';
+import type { BuiltProblem } from '@waymend/core/repairing/build-problem';
+import { buildProblem } from '@waymend/core/repairing/build-problem';
 import type { Refusal, Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
 import type { Garage } from '@waymend/garage/record/schema';
@@ -59,7 +59,8 @@ export function prepare(garage: Garage, tripId: string, trade: Trade, ask: Ask =
   const built = buildScene(garage, tripId, trade, ask);
   if (!built.ok) return built;
   const stated = buildProblem(built.value.scene);
-  return ok({ built: built.value, stated, reading: readProblem(built.value.scene, stated) });
+  if (!stated.ok) return stated;
+  return ok({ built: built.value, stated: stated.value, reading: readProblem(stated.value) });
 }
 
 /** Solves and has the independent checker recompute the answer (M8). An answer it rejects is a bug: it throws. */
@@ -70,13 +71,6 @@ export function solve(
   patience: Patience = {},
 ): SolvedOrNot {
   const { stated, reading } = prepared;
-  const [impossible] = stated.impossibleJobs;
-  if (impossible !== undefined) {
-    return {
-      kind: 'no-plan',
-      sentences: [`The job ${impossible} must be possible, and nothing owned or for sale makes it so.`],
-    };
-  }
   const outcome = plan(stated.problem, aimOf(question), solver, patience);
   switch (outcome.kind) {
     case 'no-plan':

@@ -1,5 +1,5 @@
 import type { KitState } from '@waymend/core/choosing/kit-state';
-import type { BuiltProblem } from '@waymend/core/hedge/build-problem';
+import type { BuiltProblem } from '@waymend/core/repairing/build-problem';
 import type { LoadAnswer } from '../answer/plan-answer.ts';
 import type { Prepared } from './plan-trip.ts';
 
