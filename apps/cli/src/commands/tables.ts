@@ -128,7 +128,7 @@ function tables(io: Io, wanted: string | undefined, json: boolean): ExitCode {
     const rows = list.rows();
     if (json)
       io.out(
-        `${JSON.stringify({ schema: 'waymend.table/1', id: list.id, title: list.title, columns: list.titles, rows }, null, 2)}\n`,
+        `${JSON.stringify({ schema: 'waymend.table/1', kind: 'list', id: list.id, title: list.title, columns: list.titles, rows }, null, 2)}\n`,
       );
     else io.out(`${[paintFor(io.colour).strong(list.title), ...columns(list.titles, rows)].join('\n')}\n`);
     return EXIT.done;
@@ -137,7 +137,7 @@ function tables(io: Io, wanted: string | undefined, json: boolean): ExitCode {
   if (standard !== undefined) {
     if (json)
       io.out(
-        `${JSON.stringify({ schema: 'waymend.table/1', id: standard.id, title: standard.title, citation: standard.citation, columns: standard.columns, rows: standard.rows, faults: checkTable(standard) }, null, 2)}\n`,
+        `${JSON.stringify({ schema: 'waymend.table/1', kind: 'standard', id: standard.id, title: standard.title, citation: standard.citation, status: standard.status, columns: standard.columns, rows: standard.rows, faults: checkTable(standard) }, null, 2)}\n`,
       );
     else io.out(`${standardText(io, standard)}\n`);
     return EXIT.done;

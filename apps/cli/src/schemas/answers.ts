@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { checkAnswer } from './check-schema.ts';
+import { gapsAnswer } from './gap-schema.ts';
+import { loadAnswer } from './load-schema.ts';
+import { noPlanAnswer, planAnswer } from './plan-schema.ts';
+import { tableAnswer, tablesAnswer } from './tables-schema.ts';
+import { whyAnswer } from './why-schema.ts';
+
+/** Every JSON that the commands print, by the name its documentation uses. */
+export const ANSWERS = {
+  plan: planAnswer,
+  'no-plan': noPlanAnswer,
+  why: whyAnswer,
+  gaps: gapsAnswer,
+  load: loadAnswer,
+  tables: tablesAnswer,
+  table: tableAnswer,
+  check: checkAnswer,
+};
+
+export type AnswerName = keyof typeof ANSWERS;
+
+/** One JSON Schema document (draft 2020-12) of them all: an answer is any one of them, and `$defs` names each. */
+export function answersJsonSchema(): Record<string, unknown> {
+  return {
+    ...z.toJSONSchema(z.union(Object.values(ANSWERS))),
+    title: 'Waymend answers',
+    description:
+      'What the commands print with --json. The field `schema` says which answer it is and in which version: a field is added without a new version, but none is removed or changed in meaning.',
+  };
+}
