@@ -11,7 +11,7 @@ import type { OptionMeaning } from './job-options.ts';
 import { limitRows } from './limits.ts';
 import { NeedWriter } from './need-writer.ts';
 import { packed } from './packed.ts';
-import type { FunctionNeed, Grade, Scene, ScenePiece, Trouble } from './scene.ts';
+import type { FunctionNeed, Grade, Scene, SceneJob, ScenePiece, Trouble } from './scene.ts';
 import { Stock } from './stock.ts';
 
 /** What a need stands for. */
@@ -46,7 +46,7 @@ export interface BuiltProblem {
   /** Of the floor: what must be met, and what nothing owned or affordable gives. */
   readonly floor: ReadonlyMap<NeedIndex, FunctionNeed>;
   readonly unmetFloor: readonly FunctionNeed[];
-  /** Tools of each SceneJob, by its id, and of each joint, by grade. */
+  /** Tools of each SceneJob that answers something here, by its id, and of each joint, by grade. */
   readonly jobs: ReadonlyMap<string, NeedsByGrade>;
   readonly joints: ReadonlyMap<string, NeedsByGrade>;
   /** Expected demand on each stock word (M5). */
@@ -100,7 +100,7 @@ export function buildProblem(scene: Scene, openings: OpeningList = RECALLED_OPEN
     indexOf: new Map(scene.pieces.map((piece, index) => [piece.id, index])),
     options: events.events.flatMap((event) => event.options.map(meaningOf)),
     byLabel,
-    ...meanings(scene, writer, renumbered),
+    ...meanings(scene, events, writer, renumbered),
     ...reasons(events),
     floor: new Map(floor.must.map((m) => [anew(m.need), m.floor])),
     unmetFloor: floor.unmet,
@@ -153,6 +153,7 @@ function reasons(events: Events): Pick<BuiltProblem, 'troubles' | 'hopeless' | '
 
 function meanings(
   scene: Scene,
+  { events }: Events,
   writer: NeedWriter,
   renumbered: ReadonlyMap<NeedIndex, NeedIndex>,
 ): Pick<BuiltProblem, 'needs' | 'jobs' | 'joints'> {
@@ -165,7 +166,11 @@ function meanings(
     }
     return found;
   };
-  const jobs = new Map(scene.jobs.map((job) => [job.id, byGrade((grade) => writer.job(job, grade))]));
+  const answering = new Set(events.flatMap((event) => event.options.map((option) => option.job)));
+  const needed = (job: SceneJob) => answering.has(job) || scene.mustDo.includes(job.job);
+  const jobs = new Map(
+    scene.jobs.filter(needed).map((job) => [job.id, byGrade((grade) => writer.job(job, grade))]),
+  );
   const joints = new Map(
     writer.turnedJoints().map((joint) => [joint, byGrade((grade) => writer.turn(joint, grade))]),
   );

@@ -1,7 +1,8 @@
+import { GRADES } from './grade.ts';
 import { inScoreUnits, blockedBy, jobOptions, toolChance } from './job-options.ts';
 import type { Blocked, JobOption } from './job-options.ts';
 import type { NeedWriter } from './need-writer.ts';
-import type { Scene, SceneJob, Trouble } from './scene.ts';
+import type { Grade, Scene, SceneJob, ScenePiece, Trouble } from './scene.ts';
 import { demandOn, Stock } from './stock.ts';
 
 /** Troubles that ask for the same and are worth the same share of it, as one event. */
@@ -39,8 +40,9 @@ export function eventsOf(scene: Scene, writer: NeedWriter, stock: Stock): Events
     });
   const inReach = (trouble: Trouble) =>
     jobsOf(trouble).filter((job) => blockedBy(job, trouble, scene.crew.count) === null);
+  const best = bestGrades(scene, writer);
   const demand = demandOn(scene.trouble, inReach, (trouble, job) => {
-    const grade = writer.bestGrade(job);
+    const grade = best.get(job.id) ?? null;
     return grade === null ? 0 : toolChance(job, trouble, grade);
   });
 
@@ -72,6 +74,23 @@ export function eventsOf(scene: Scene, writer: NeedWriter, stock: Stock): Events
     blocked,
     demand,
   };
+}
+
+/** Best grade of every job with all that is owned or for sale, stock granted; null when something is missing altogether. */
+function bestGrades(scene: Scene, writer: NeedWriter): ReadonlyMap<string, Grade | null> {
+  const needs = scene.jobs.map((job) => GRADES.map((grade) => ({ grade, need: writer.job(job, grade) })));
+  const met = writer.graph.metBy((index) => isToBeHad(scene.pieces[index]));
+  return new Map(
+    scene.jobs.map((job, j) => {
+      const possible = needs[j]?.find(({ need }) => need !== null && met[need] === true);
+      return [job.id, possible?.grade ?? null];
+    }),
+  );
+}
+
+/** A copy that is kept only to ask what it would be worth once made ready is neither owned nor for sale. */
+function isToBeHad(piece: ScenePiece | undefined): boolean {
+  return piece !== undefined && (piece.owned || piece.cents !== null || piece.bundles.length > 0);
 }
 
 /**

@@ -89,8 +89,8 @@ export function jobOptions(
   return withoutDominated(options);
 }
 
-/** Score units. */
-const NEGLIGIBLE = 0.01;
+/** Score units: less than any honest rounding could turn on. */
+const NEGLIGIBLE = 1e-6;
 
 interface Level {
   /** Uses of each of the job's stocks. */

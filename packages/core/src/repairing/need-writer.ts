@@ -77,11 +77,6 @@ export class NeedWriter {
     });
   }
 
-  /** Best grade of a job with everything on the table, stock granted; null when something is missing altogether. */
-  bestGrade(job: SceneJob): Grade | null {
-    return GRADES.find((grade) => this.job(job, grade) !== null) ?? null;
-  }
-
   private layOut(id: string): Laid {
     const known = this.laid.get(id);
     if (known !== undefined) return known;
