@@ -2,8 +2,10 @@ import type { LimitRow } from '../choosing/problem.ts';
 import type { Scene, ScenePiece } from './scene.ts';
 
 /**
- * The limits of a scene as rows of whole numbers (M6): 'mass', 'volume', 'money', 'berth:<id>', 'load:<id>'. Cases of sets
- * carried whole count where kit without a berth rides.
+ * The limits of a scene as rows of whole numbers (M6): 'mass', 'volume', 'money', 'berth <id>', 'load <id>', in grams,
+ * millilitres and cents. Cases of sets carried whole count where kit without a berth rides. What a piece adds to an axle is
+ * rounded up to whole grams, so that no plan overloads one: finer units would be exact, but rows of numbers that large are
+ * more than a solver in double precision can prove anything about.
  */
 export function limitRows(scene: Scene): readonly LimitRow[] {
   const { limits, bundles } = scene;
@@ -45,18 +47,23 @@ export function limitRows(scene: Scene): readonly LimitRow[] {
   });
   for (const { id, grams } of limits.berths)
     rows.push({
-      id: `berth:${id}`,
+      id: `berth ${id}`,
       limit: grams,
       carried: weighed((piece) => (piece.berth === id ? piece.grams : 0)),
     });
   for (const { id, grams, factor, elsewhere } of limits.loads) {
     const at = (berth: string | null) => (berth === null ? elsewhere : (factor[berth] ?? elsewhere));
     rows.push({
-      id: `load:${id}`,
+      id: `load ${id}`,
       limit: grams,
-      carried: weighed((piece) => Math.round(piece.grams * at(piece.berth))),
-      bundles: cases((bundle) => Math.round(bundle.caseGrams * elsewhere)),
+      carried: weighed((piece) => wholeGrams(piece.grams * at(piece.berth))),
+      bundles: cases((bundle) => wholeGrams(bundle.caseGrams * elsewhere)),
     });
   }
   return rows;
+}
+
+/** Up, but for what is a whole number and only looks larger in binary. */
+function wholeGrams(grams: number): number {
+  return Math.ceil(grams - 1e-6) + 0;
 }
