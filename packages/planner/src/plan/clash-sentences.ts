@@ -1,4 +1,5 @@
 import type { Outcome } from '@waymend/core/choosing/problem';
+import { SCORE_UNIT } from '@waymend/core/choosing/problem';
 import { MAX_LOSS } from '@waymend/core/choosing/clashes';
 import { chanceOfLoss } from '../explain/reading.ts';
 import { massText } from '../words/mass.ts';
@@ -40,7 +41,7 @@ function clash(limit: string, shortBy: number, prepared: Prepared, question: Que
       return `The vehicle itself sets the limit: ${loadWords(name)} would be ${massText(Math.ceil(shortBy / 1_000_000))} over; take other loads out first.`;
     default:
       if (limit === MAX_LOSS && question.aim.kind === 'least-mass') {
-        const best = chanceOfLoss(-Math.log(question.aim.chance) * 1e7 + shortBy);
+        const best = chanceOfLoss(-Math.log(question.aim.chance) / SCORE_UNIT + shortBy);
         return `No kit reaches a chance of ${(question.aim.chance * 100).toFixed(1)} %; the best that can be had is about ${(best * 100).toFixed(1)} %.`;
       }
       return `The limit "${limit}" is short by ${shortBy}.`;

@@ -24,7 +24,7 @@ const world = scene({
       trusted: metres(300_000),
     }),
   ],
-  trouble: [trouble('broken', 0.0123456, ['R', 'R/tie'])],
+  trouble: [trouble('broken', 1.23456, ['R', 'R/tie'])],
   pieces: [
     piece('ring', [wrench(0.4, ['ring', mm(17)])]),
     piece('foam', [does('pad', { grade: 'with-care' })], { grams: grams(40) }),
@@ -33,8 +33,8 @@ const world = scene({
   limits: { grams: null, millilitres: null, cents: cents(500), berths: [], loads: [] },
 });
 
-/** Loss of `world` with ring and foam: 123456 units less round(0.0123456 x 0.8 x 0.9 x 0.85 / 1e-7). */
-const REPAIRED = 123_456 - Math.round((0.0123456 * 0.8 * 0.9 * 0.85) / 1e-7);
+/** Loss of `world` with ring and foam: 123456 units less round(1.23456 x 0.8 x 0.9 x 0.85 / 1e-5). */
+const REPAIRED = 123_456 - Math.round((1.23456 * 0.8 * 0.9 * 0.85) / 1e-5);
 
 function violations(
   on: Scene,
@@ -75,14 +75,14 @@ describe('a plan that is right', () => {
     const all = checkPlan(world, ['ring', 'foam', 'tie'], ['tie'], [], { grams: 150 });
     expect(all.figures.lossUnits).toBe(REPAIRED);
     const tie = checkPlan(world, ['tie'], ['tie'], [], { grams: 10 });
-    expect(tie.figures.lossUnits).toBe(123_456 - Math.round((0.0123456 * 0.8 * 0.5) / 1e-7));
+    expect(tie.figures.lossUnits).toBe(123_456 - Math.round((1.23456 * 0.8 * 0.5) / 1e-5));
     expect(tie.figures.trouble[0]?.job).toBe('R/tie');
   });
 
   it('[M4] with help farther than the expedient is trusted for, it counts for nothing', () => {
     const far = {
       ...world,
-      trouble: [trouble('broken', 0.0123456, ['R', 'R/tie'], { help: metres(300_001) })],
+      trouble: [trouble('broken', 1.23456, ['R', 'R/tie'], { help: metres(300_001) })],
     };
     const report = checkPlan(far, ['tie'], ['tie'], [], { grams: 10 });
     expect(report.figures.lossUnits).toBe(123_456);
@@ -113,12 +113,12 @@ describe('claims', () => {
   });
 
   it('[M8] only a true half unit may be rounded either way', () => {
-    // 0.00000125 / 1e-7 = 12.5.
-    const edge = scene({ trouble: [trouble('t', 12.5e-7, [])] });
+    // 0.000125 / 1e-5 = 12.5.
+    const edge = scene({ trouble: [trouble('t', 12.5e-5, [])] });
     expect(violations(edge, [], { claims: { lossUnits: 12 } })).toEqual([]);
     expect(violations(edge, [], { claims: { lossUnits: 13 } })).toEqual([]);
     expect(violations(edge, [], { claims: { lossUnits: 10 } })).toEqual(['loss-understated']);
-    const plain = scene({ trouble: [trouble('t', 12.4e-7, [])] });
+    const plain = scene({ trouble: [trouble('t', 12.4e-5, [])] });
     expect(violations(plain, [], { claims: { lossUnits: 13 } })).toEqual(['loss-overstated']);
   });
 });
