@@ -53,7 +53,10 @@ export interface Traits {
 
 export function traitsOf(entry: CatalogueBelonging): Traits {
   const [offer] = entry.offers;
-  const sized = offer === undefined ? null : sizedBy(offer, entry.offers.length);
+  const sized =
+    offer === undefined
+      ? null
+      : sizedBy(offer, entry.offers.filter(({ kind }) => kind === offer.kind).length);
   const text = `${entry.name}, ${entry.size ?? ''}`;
   const measures = tokensOf(text).flatMap((token): Measure[] =>
     token.kind === 'number' ? [{ value: token.value, unit: token.unit, inch: token.inch }] : [],
@@ -73,7 +76,7 @@ export function traitsOf(entry: CatalogueBelonging): Traits {
 
 function sizedBy(
   offer: Offer,
-  offers: number,
+  ofKind: number,
 ): { readonly class: SizedClass; readonly mark: SizeMark } | null {
   const is = (what: SizedClass, size: string | undefined): ReturnType<typeof sizedBy> => {
     const mark = size === undefined ? null : markOf(size);
@@ -106,7 +109,7 @@ function sizedBy(
       return offer.head === 'lobe-external' ? is('external-lobe', offer.sizes[0]) : null;
     }
     case 'driver':
-      if (offer.sizes.length !== 1 || offers > 2) return null;
+      if (offer.sizes.length !== 1 || ofKind > 1) return null;
       if (offer.head === 'cross') return is('cross-driver', offer.sizes[0]);
       return offer.head === 'slot' ? is('slot-driver', offer.sizes[0]) : null;
     case 'crow-foot':
