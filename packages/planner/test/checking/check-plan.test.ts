@@ -64,7 +64,7 @@ describe('a plan that is right', () => {
     const { figures } = report;
     expect(figures.lossUnits).toBe(REPAIRED);
     expect(figures.lossUnitsBare).toBe(123_456);
-    expect(figures.chance).toBeCloseTo(Math.exp(-0.0123456 * (1 - 0.8 * 0.9 * 0.85)), 14);
+    expect(figures.chance).toBeCloseTo(Math.exp(-1.23456 * (1 - 0.8 * 0.9 * 0.85)), 14);
     expect(figures.trouble).toEqual([
       { id: 'broken', loss: 123_456, gain: 123_456 - REPAIRED, job: 'R', chance: 0.8 * 0.9 * 0.85 },
     ]);
