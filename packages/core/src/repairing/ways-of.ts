@@ -53,7 +53,7 @@ export function waysOf(
       if (!found.some((known) => holdsAll(set.pieces, known.set.pieces))) found.push({ set, grade });
   }
   return found
-    .sort((a, b) => a.set.cost - b.set.cost)
+    .sort((a, b) => cheaperFirst(a.set, b.set))
     .slice(0, limit)
     .map(({ set, grade }) => readable(scene, set.pieces, grade));
 }
@@ -135,13 +135,21 @@ class Lister {
   /** The cheapest, without those that hold another. */
   private best(sets: readonly PieceSet[]): readonly PieceSet[] {
     const out: PieceSet[] = [];
-    const byCost = [...sets].sort((a, b) => a.cost - b.cost || a.pieces.length - b.pieces.length);
+    const byCost = [...sets].sort(cheaperFirst);
     for (const set of byCost) {
       if (out.length >= this.kept) break;
       if (!out.some((known) => holdsAll(set.pieces, known.pieces))) out.push(set);
     }
     return out;
   }
+}
+
+/** Then the fewer, then those that come first on the table. */
+function cheaperFirst(a: PieceSet, b: PieceSet): number {
+  if (a.cost !== b.cost) return a.cost - b.cost;
+  if (a.pieces.length !== b.pieces.length) return a.pieces.length - b.pieces.length;
+  const differs = a.pieces.findIndex((piece, n) => piece !== b.pieces[n]);
+  return (a.pieces[differs] ?? 0) - (b.pieces[differs] ?? 0);
 }
 
 function holdsAll(pieces: readonly PieceIndex[], wanted: readonly PieceIndex[]): boolean {
