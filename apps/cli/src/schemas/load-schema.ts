@@ -34,7 +34,7 @@ export const load = z
       )
       .describe('Every berth of the vehicle'),
   })
-  .meta({ id: 'Load', description: 'Static loads as the vehicle sets out (M13)' });
+  .meta({ id: 'Loads', description: 'Static loads as the vehicle sets out (M13)' });
 
 export const loadAnswer = z
   .strictObject({

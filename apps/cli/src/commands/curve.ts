@@ -1,0 +1,83 @@
+import { frontier } from '@waymend/core/choosing/frontier';
+import type { FrontierPoint } from '@waymend/core/choosing/frontier';
+import { chanceOfLoss } from '@waymend/planner/explain/reading';
+import { prepare } from '@waymend/planner/plan/plan-trip';
+import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
+import { createHighsSolver } from '@waymend/solver/highs-solver';
+import type { ExitCode, Io } from '../io.ts';
+import { EXIT } from '../io.ts';
+import { asked } from '../text/ask.ts';
+import { curveText } from '../text/curve-text.ts';
+import { paintFor } from '../text/paint.ts';
+import { garageAt, refuse } from './garage-at.ts';
+
+/** Mass against chance, every point proven or with its gap (M9). */
+export async function curveCommand(
+  io: Io,
+  path: string,
+  options: Readonly<Record<string, unknown>>,
+): Promise<ExitCode> {
+  const garage = await garageAt(io, path);
+  if (garage === null) return EXIT.refused;
+  const how = asked(garage, { ...options, limit: options['limit'] ?? 'none' });
+  if (!how.ok) {
+    refuse(io, [how.error]);
+    return EXIT.refused;
+  }
+  const points = Number(options['points'] ?? 30);
+  if (!Number.isInteger(points) || points < 2 || points > 60) {
+    refuse(io, [{ id: 'points-unclear', message: '--points wants a whole number from 2 to 60' }]);
+    return EXIT.refused;
+  }
+  const made = prepare(garage, how.value.tripId, SHIPPED_TRADE, how.value.question);
+  if (!made.ok) {
+    refuse(io, [made.error]);
+    return EXIT.refused;
+  }
+  const solver = await createHighsSolver();
+  let done = 0;
+  const answer = frontier(made.value.stated.problem, solver, {
+    points,
+    clock: () => io.clock() / 1000,
+    timeLimit: how.value.seconds ?? 60,
+    shouldStop: io.stopAsked,
+    onPoint: () => {
+      done += 1;
+      if (io.interactive) io.err(`\r\u001b[K${done} of about ${points} points ...`);
+    },
+  });
+  if (io.interactive) io.err('\r\u001b[K');
+  if (answer.kind !== 'frontier') {
+    const message =
+      answer.kind === 'failed'
+        ? `The solver gave up: ${answer.cause}`
+        : 'No kit satisfies these limits; waymend plan says which clash';
+    refuse(io, [{ id: answer.kind, message }]);
+    return answer.kind === 'failed' ? EXIT.refused : EXIT.noPlan;
+  }
+  const shown = [...answer.points].sort((a, b) => a.grams - b.grams);
+  if (how.value.json) {
+    const rows = shown.map((p) => ({
+      massGrams: p.grams,
+      pieces: p.pieces,
+      unaided: chanceOfLoss(p.loss),
+      proven: p.proven,
+      gap: gapOf(p),
+    }));
+    io.out(
+      `${JSON.stringify({ schema: 'waymend.curve/1', trip: how.value.tripId, complete: answer.complete, points: rows }, null, 2)}\n`,
+    );
+  } else {
+    io.out(
+      curveText(garage.trips[how.value.tripId]?.name ?? how.value.tripId, shown, answer.stoppedBy ?? null, {
+        units: how.value.units,
+        paint: paintFor(io.colour),
+      }),
+    );
+  }
+  return EXIT.done;
+}
+
+function gapOf(point: FrontierPoint): number {
+  return point.loss > 0 ? Math.max(0, (point.loss - point.bound) / point.loss) : 0;
+}
