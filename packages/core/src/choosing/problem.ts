@@ -95,10 +95,11 @@ export interface Problem {
 }
 
 /**
- * One score unit in nepers: losses are whole multiples of this, so that sums, ties and proofs are exact. 1e-7 of a
- * neper is one failure in ten million trips, far below what any rate is known to.
+ * One score unit in nepers: losses are whole multiples of this, so that sums, ties and proofs are exact. 1e-5 of a neper is
+ * one failure in a hundred thousand trips, far below what any rate is known to; a finer grain only makes the proof longer
+ * (docs/design/quantities.md).
  */
-export const SCORE_UNIT = 1e-7;
+export const SCORE_UNIT = 1e-5;
 
 /** What to look for. */
 export type Aim =
@@ -127,9 +128,15 @@ export type Outcome =
       readonly bound: number;
       readonly stoppedBy: 'time' | 'cancel' | 'rounding';
     }
-  /** Nothing satisfies the limits: which clash, and by how much each would have to give if it alone gave way. */
+  /**
+   * Nothing satisfies the limits: which clash, and by how much each would have to give if it alone gave way ('max-loss' is
+   * the greatest loss of a least-mass aim). Where no limit is to blame: needs nothing on the table meets, pieces pinned to
+   * come that cannot be had.
+   */
   | {
       readonly kind: 'no-plan';
       readonly clashes: readonly { readonly limit: string; readonly shortBy: number }[];
+      readonly unmeetable?: readonly NeedIndex[];
+      readonly unobtainable?: readonly PieceIndex[];
     }
   | { readonly kind: 'failed'; readonly cause: string };

@@ -24,8 +24,16 @@ export interface SolveOptions {
   readonly timeLimit?: number;
   /** A feasible point to start from. */
   readonly start?: Float64Array;
-  /** Solutions not better than this need not be found (cut-off on the objective). */
+  /**
+   * Only points whose objective is at most this are wanted (cut-off). When there is none the answer is `infeasible`;
+   * the solver may use the number to prune.
+   */
   readonly cutoff?: number;
+  /**
+   * Stop as optimal once incumbent - bound is at most this; default 0. Below 1 it loses nothing when the objective of
+   * every integer point is a whole number.
+   */
+  readonly absoluteGap?: number;
   /** Asked between steps; true stops. */
   readonly shouldStop?: () => boolean;
   readonly onProgress?: (p: { readonly incumbent: number | null; readonly bound: number }) => void;
@@ -50,6 +58,22 @@ export type SolverAnswer =
   | { readonly kind: 'unbounded' }
   | { readonly kind: 'failed'; readonly cause: string };
 
+/**
+ * One relaxation kept inside the solver and solved again after changes, each time from the last basis. Tens of times
+ * faster than building it anew when only a bound or the objective moves.
+ */
+export interface RelaxedSession {
+  setCost(cost: Float64Array): void;
+  setRowBounds(row: number, lower: number, upper: number): void;
+  /** All column bounds at once. */
+  setColumnBounds(lower: Float64Array, upper: Float64Array): void;
+  solve(options?: Pick<SolveOptions, 'timeLimit' | 'shouldStop'>): SolverAnswer;
+  /** Gives the memory back; the session cannot be used afterwards. */
+  close(): void;
+}
+
 export interface Solver {
   solve(model: LinearModel, options?: SolveOptions): SolverAnswer;
+  /** Optional: absent, `relaxedSession` (./relaxed-session.ts) does the same by whole solves. */
+  openRelaxed?(model: LinearModel): RelaxedSession;
 }

@@ -1,0 +1,110 @@
+import type { LinearBuilder } from './linear-builder.ts';
+import type { Need, Option, Problem } from './problem.ts';
+
+/**
+ * Events as levels (plain form). With distinct gains g1 < g2 < ..., level l is reached when some option of gain >= g_l is
+ * complete; reaching it is worth g_l - g_(l-1). The levels reached add up to the best complete gain.
+ */
+export function addLevels(
+  problem: Problem,
+  builder: LinearBuilder,
+  needColumn: Int32Array,
+  gains: [number, number][],
+  names: string[],
+): void {
+  problem.events.forEach((event, e) => {
+    const options = event.options
+      .map(({ needs, gain }, o) => ({ needs: [...new Set(needs)], gain, o }))
+      .filter(({ gain }) => gain > 0);
+    const column = options.map(({ needs, o }) => {
+      names.push(`y_${e}_${o}`);
+      const y = builder.column(0, 1, false);
+      for (const n of needs) {
+        builder.row(-Infinity, 0, [
+          [y, 1],
+          [needColumn[n] ?? 0, -1],
+        ]);
+      }
+      return y;
+    });
+    let reached = 0;
+    for (const level of [...new Set(options.map(({ gain }) => gain))].sort((a, b) => a - b)) {
+      names.push(`v_${e}_${level}`);
+      const v = builder.column(0, 1, false);
+      const enough = column.filter((_, i) => (options[i]?.gain ?? 0) >= level);
+      builder.row(-Infinity, 0, [[v, 1], ...enough.map((y) => [y, -1] as const)]);
+      gains.push([v, level - reached]);
+      reached = level;
+    }
+  });
+}
+
+/**
+ * Events as a selection (tight form). An option variable says that this option is the one *used*: they add up to at most 1,
+ * each is worth its whole gain, and for each need the options that ask for it, or for something that implies it, add up
+ * to at most the need. Any point of this form gives a point of the levels form of the same value (level l = sum of the
+ * options used with gain >= g_l), so its relaxation is at least as good; at whole pieces both give the best complete gain.
+ * An event of one option on one need is a gain on that need.
+ */
+export function addEvents(
+  problem: Problem,
+  builder: LinearBuilder,
+  needColumn: Int32Array,
+  gains: [number, number][],
+  names: string[],
+): void {
+  problem.events.forEach((event, e) => {
+    const options = event.options.filter(({ gain }) => gain > 0);
+    const [only] = options;
+    const columnsOf = ({ needs }: Option): Set<number> => new Set(needs.map((n) => needColumn[n] ?? 0));
+    if (options.length === 1 && only) {
+      const columns = [...columnsOf(only)];
+      if (columns.length === 1) {
+        gains.push([columns[0] ?? 0, only.gain]);
+        return;
+      }
+    }
+    const used = options.map((option, o) => {
+      names.push(`y_${e}_${o}`);
+      const y = builder.column(0, 1, false);
+      gains.push([y, option.gain]);
+      return y;
+    });
+    const asking = new Map<number, number[]>();
+    const all = new Set(options.flatMap(({ needs }) => needs));
+    for (const n of all) {
+      const at = needColumn[n] ?? 0;
+      options.forEach((option, o) => {
+        const y = used[o] ?? 0;
+        const asks = option.needs.some((other) => other === n || implied(problem.needs, other, n));
+        const list = asking.get(at) ?? [];
+        if (asks && !list.includes(y)) asking.set(at, [...list, y]);
+      });
+    }
+    let capped = false;
+    for (const [at, ys] of asking) {
+      builder.row(-Infinity, 0, [...ys.map((y) => [y, 1] as const), [at, -1]]);
+      if (ys.length === used.length) capped = true;
+    }
+    // A row that holds all options already caps their sum.
+    if (!capped && used.length > 1)
+      builder.row(
+        -Infinity,
+        1,
+        used.map((y) => [y, 1] as const),
+      );
+  });
+}
+
+/** Every way of need a holds all of some way of need b. */
+function implied(needs: readonly Need[], a: number, b: number): boolean {
+  const [former, later] = [needs[a], needs[b]];
+  if (former?.kind !== 'any' || later?.kind !== 'any' || former.ways.length === 0) return false;
+  return former.ways.every((way) =>
+    later.ways.some(
+      (smaller) =>
+        smaller.pieces.every((p) => way.pieces.includes(p)) &&
+        smaller.needs.every((n) => way.needs.includes(n)),
+    ),
+  );
+}

@@ -1,0 +1,108 @@
+import type { LinearBuilder } from './linear-builder.ts';
+import type { Need, Problem, Way } from './problem.ts';
+
+/**
+ * Columns that say how far each need is met.
+ *
+ * Plain: met <= sum of ways; way <= each of its pieces and smaller needs.
+ *
+ * Tight: a way variable says that this way is the one *used*. Some optimum uses one complete way per need, so for each
+ * piece the ways of one need that hold it add up to at most the piece, and likewise for smaller needs. That is one row
+ * per (need, piece) where the plain form has one per (way, piece), and it cuts off half a socket completing two half ways.
+ * A way of one atom is that atom; a need of one way is that way.
+ *
+ * Variables of 'any' needs and ways are continuous: at whole pieces their greatest values are whole. Needs counted in
+ * units are integer. Returns the column of each need.
+ */
+export function addNeeds(
+  problem: Problem,
+  builder: LinearBuilder,
+  pieceColumn: Int32Array,
+  form: 'plain' | 'tight',
+  names: string[],
+): Int32Array {
+  const needColumn = new Int32Array(problem.needs.length).fill(-1);
+  const atomsOf = (way: Way): number[] => [
+    ...new Set([
+      ...way.pieces.map((p) => pieceColumn[p] ?? 0),
+      ...way.needs.map((smaller) => needColumn[smaller] ?? 0),
+    ]),
+  ];
+  const fresh = (name: string, upper: number, integer: boolean): number => {
+    names.push(name);
+    return builder.column(0, upper, integer);
+  };
+  problem.needs.forEach((need, n) => {
+    if (need.kind === 'enough')
+      needColumn[n] = addEnough(need, builder, pieceColumn, fresh(`u_${n}`, 1, true));
+    else if (form === 'plain') needColumn[n] = addPlain(need.ways.map(atomsOf), n, builder, fresh);
+    else needColumn[n] = addTight(need.ways.map(atomsOf), n, builder, fresh);
+  });
+  return needColumn;
+}
+
+type Fresh = (name: string, upper: number, integer: boolean) => number;
+
+function addEnough(
+  need: Extract<Need, { kind: 'enough' }>,
+  builder: LinearBuilder,
+  pieceColumn: Int32Array,
+  met: number,
+): number {
+  // Units beyond what is asked are cut: the same whole points, a tighter relaxation.
+  builder.row(-Infinity, 0, [
+    [met, need.units],
+    ...need.from.map(({ piece, units }) => [pieceColumn[piece] ?? 0, -Math.min(units, need.units)] as const),
+  ]);
+  return met;
+}
+
+function addPlain(ways: readonly number[][], n: number, builder: LinearBuilder, fresh: Fresh): number {
+  const met = fresh(`u_${n}`, 1, false);
+  const terms: [number, number][] = [[met, 1]];
+  ways.forEach((atoms, w) => {
+    const way = fresh(`w_${n}_${w}`, 1, false);
+    terms.push([way, -1]);
+    for (const atom of atoms) {
+      builder.row(-Infinity, 0, [
+        [way, 1],
+        [atom, -1],
+      ]);
+    }
+  });
+  builder.row(-Infinity, 0, terms);
+  return met;
+}
+
+function addTight(ways: readonly number[][], n: number, builder: LinearBuilder, fresh: Fresh): number {
+  const [only] = ways;
+  if (ways.length === 1 && only?.length === 1) return only[0] ?? 0;
+  const met = fresh(`u_${n}`, ways.length === 0 ? 0 : 1, false);
+  if (ways.some((atoms) => atoms.length === 0)) return met;
+  if (ways.length === 1) {
+    for (const atom of only ?? []) {
+      builder.row(-Infinity, 0, [
+        [met, 1],
+        [atom, -1],
+      ]);
+    }
+    return met;
+  }
+  const terms: [number, number][] = [[met, 1]];
+  const using = new Map<number, number[]>();
+  ways.forEach((atoms, w) => {
+    const [one] = atoms;
+    if (atoms.length === 1 && one !== undefined) {
+      terms.push([one, -1]);
+      return;
+    }
+    const way = fresh(`w_${n}_${w}`, 1, false);
+    terms.push([way, -1]);
+    for (const atom of atoms) using.set(atom, [...(using.get(atom) ?? []), way]);
+  });
+  builder.row(-Infinity, 0, terms);
+  for (const [atom, itsWays] of using) {
+    builder.row(-Infinity, 0, [...itsWays.map((way) => [way, 1] as const), [atom, -1]]);
+  }
+  return met;
+}
