@@ -87,8 +87,10 @@ export function solve(
     case 'within': {
       const state = new KitState(reading.compiled);
       for (const p of outcome.choice.carried) state.carry(p);
-      const report = recheck(prepared, outcome.choice, outcome);
-      return { kind: 'solved', solved: { outcome, choice: outcome.choice, state, report } };
+      // A must-do search does not look at the score and leaves out what only the score asks for: count it with the whole problem.
+      const whole = question.aim.kind === 'must-do' ? { ...outcome, loss: state.loss } : outcome;
+      const report = recheck(prepared, outcome.choice, whole);
+      return { kind: 'solved', solved: { outcome: whole, choice: outcome.choice, state, report } };
     }
   }
 }
