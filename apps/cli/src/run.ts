@@ -30,26 +30,26 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
   const asks = (command: Command) =>
     command
       .argument(...file)
-      .option('--trip ID', 'which trip, when the garage has several')
-      .option('--limit MASS', 'most the kit may weigh ("38 kg"); "none" lifts the trip\'s own limit')
-      .option('--volume LITRES', 'most room the kit may take, litres')
-      .option('--budget MONEY', 'most to spend on things not yet owned')
+      .option('--trip <id>', 'which trip, when the garage has several')
+      .option('--limit <mass>', 'most the kit may weigh ("38 kg"); "none" lifts the trip\'s own limit')
+      .option('--volume <litres>', 'most room the kit may take, litres')
+      .option('--budget <money>', 'most to spend on things not yet owned')
       .option(
-        '--chance PERCENT',
+        '--chance <percent>',
         'lightest kit with at least this chance of driving home unaided (95 or 95%)',
       )
       .option(
-        '--must JOB...',
+        '--must <job...>',
         'jobs that must be possible; without --limit the lightest kit that can do them',
       )
-      .option('--seconds N', 'longest to think before giving the best found so far, with its gap')
-      .addOption(new Option('--units STYLE', 'metric or inch').choices(['metric', 'inch']))
+      .option('--seconds <n>', 'longest to think before giving the best found so far, with its gap')
+      .addOption(new Option('--units <style>', 'metric or inch').choices(['metric', 'inch']))
       .option('--json', 'print the documented JSON instead of text');
 
   asks(cli.command('plan'))
     .description('choose the kit for a trip: what comes, what stays home, what is missing, and why')
     .option('--all', 'print every line of every list')
-    .option('--problem FILE', 'also write the un-reduced problem as FILE.mps and FILE.json')
+    .option('--problem <name>', 'also write the un-reduced problem as NAME.mps and NAME.json')
     .action(async (path: string, options: Record<string, unknown>) =>
       done(await planCommand(io, path, options)),
     );
@@ -61,7 +61,7 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     );
   asks(cli.command('curve'))
     .description('mass carried against the chance of driving home unaided')
-    .option('--points N', 'points to prove, 2 to 60', '30')
+    .option('--points <n>', 'points to prove, 2 to 60', '30')
     .action(async (path: string, options: Record<string, unknown>) =>
       done(await curveCommand(io, path, options)),
     );
@@ -89,8 +89,8 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .description('read a typed list, CSV or spreadsheet into a garage')
     .argument('GARAGE', 'garage file; made when it is not there yet and --new is given')
     .argument('[LIST]', 'list to read: .txt, .csv or .xlsx')
-    .option('--new NAME', 'start a new garage with this name')
-    .option('--teach WORDS...', '"word = meaning": teach a word first (kept in the garage)')
+    .option('--new <name>', 'start a new garage with this name')
+    .option('--teach <lesson...>', '"word = meaning": teach a word first (kept in the garage)')
     .option('--write', 'write the garage; without it only shows what would be understood')
     .option('--json', 'print JSON instead of text')
     .action(async (garage: string, list: string | undefined, options: Record<string, unknown>) =>

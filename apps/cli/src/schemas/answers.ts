@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { checkAnswer } from './check-schema.ts';
+import { curveAnswer } from './curve-schema.ts';
 import { gapsAnswer } from './gap-schema.ts';
+import { importAnswer } from './import-schema.ts';
 import { loadAnswer } from './load-schema.ts';
 import { noPlanAnswer, planAnswer } from './plan-schema.ts';
 import { tableAnswer, tablesAnswer } from './tables-schema.ts';
@@ -11,10 +13,12 @@ export const ANSWERS = {
   plan: planAnswer,
   'no-plan': noPlanAnswer,
   why: whyAnswer,
+  curve: curveAnswer,
   gaps: gapsAnswer,
   load: loadAnswer,
   tables: tablesAnswer,
   table: tableAnswer,
+  import: importAnswer,
   check: checkAnswer,
 };
 

@@ -15,8 +15,7 @@ export const millilitres = (means: string) =>
 export const cents = (means: string) =>
   z.number().int().min(0).describe(`${means}, whole cents of the garage's currency, 0 or more`);
 export const kilograms = (means: string) => z.number().describe(`${means}, kg, to the gram`);
-export const count = (means: string) =>
-  z.number().int().min(0).describe(`${means}, a whole number, 0 or more`);
+export const count = (means: string) => z.number().int().min(0).describe(`${means}, 0 or more`);
 export const kilometres = (means: string) => z.number().min(0).describe(`${means}, km, 0 or more`);
 export const days = (means: string) => z.number().min(0).describe(`${means}, days, 0 or more`);
 
@@ -29,6 +28,9 @@ export const events = (means: string) =>
   z.number().min(0).describe(`${means}, expected events on this trip, 0 or more`);
 /** Skill as the garage file counts it. */
 export const skill = (means: string) => z.number().int().min(0).max(5).describe(`${means}, 1 to 5`);
+
+/** The field, or null; the description moves out to where a reader of the schema looks. */
+export const orNull = <T extends z.ZodType>(field: T) => field.nullable().describe(field.description ?? '');
 
 export const jobRef = z
   .strictObject({

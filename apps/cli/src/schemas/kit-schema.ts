@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { cents, chance, count, grams, id, jobRef, millilitres, text, yes } from './fields.ts';
+import { cents, chance, count, grams, id, jobRef, millilitres, orNull, text, yes } from './fields.ts';
 
 const kitItem = z
   .strictObject({
@@ -15,7 +15,7 @@ const kitItem = z
       .describe(
         'Why it comes: its worth, safety on every trip, the owner said always, a must-do job, or its set comes whole',
       ),
-    berth: id('Berth it rides in; null: where the kit rides').nullable(),
+    berth: orNull(id('Berth it rides in; null: where the kit rides')),
     bought: yes('It is not owned yet'),
   })
   .meta({ id: 'KitItem', description: 'A belonging that comes along; one line for all its copies' });

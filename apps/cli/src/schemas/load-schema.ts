@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { id, kilograms, text } from './fields.ts';
+import { id, kilograms, orNull, text } from './fields.ts';
 
 const marginFields = {
   kg: kilograms('What it carries'),
-  limitKg: kilograms('What it may carry; null when the garage records no limit').nullable(),
-  marginKg: kilograms('What is left; negative when over; null without a limit').nullable(),
+  limitKg: orNull(kilograms('What it may carry; null when the garage records no limit')),
+  marginKg: orNull(kilograms('What is left; negative when over; null without a limit')),
 };
 
 const margin = z

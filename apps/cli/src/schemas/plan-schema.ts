@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { chance, count, days, events, grams, id, kilometres, share, skill, text } from './fields.ts';
+import { chance, count, days, events, grams, id, kilometres, orNull, share, skill, text } from './fields.ts';
 import { gap } from './gap-schema.ts';
 import { buy, homeItem, kit, swap } from './kit-schema.ts';
 import { load } from './load-schema.ts';
@@ -33,7 +33,7 @@ const aim = z
   .discriminatedUnion('kind', [
     z.strictObject({
       kind: z.literal('best-chance').describe('Best chance within the limits'),
-      limitGrams: grams('Mass limit of the kit; null for none').nullable(),
+      limitGrams: orNull(grams('Mass limit of the kit; null for none')),
     }),
     z.strictObject({
       kind: z.literal('least-mass').describe('Lightest kit that reaches a chance'),

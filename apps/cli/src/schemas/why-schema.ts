@@ -1,5 +1,18 @@
 import { z } from 'zod';
-import { cents, chance, count, events, grams, id, jobRef, share, skill, text, yes } from './fields.ts';
+import {
+  cents,
+  chance,
+  count,
+  events,
+  grams,
+  id,
+  jobRef,
+  orNull,
+  share,
+  skill,
+  text,
+  yes,
+} from './fields.ts';
 import { cure } from './gap-schema.ts';
 
 const schema = z.literal('waymend.why/1').describe('Which answer this is');
@@ -49,7 +62,7 @@ const jobWhy = z
         z.strictObject({
           need: text('What must be done, with size and torque'),
           met: yes('Something aboard does it'),
-          grade: text('`proper`, `with-care` or `last-resort`; null when not met').nullable(),
+          grade: orNull(text('`proper`, `with-care` or `last-resort`; null when not met')),
           with: z.array(text('Belonging in words')).describe('The lightest way aboard'),
         }),
       )

@@ -115,22 +115,23 @@ function proof(answer: PlanAnswer): string {
 }
 
 function comparison(rows: readonly ComparisonAnswer[], units: UnitStyle): string[] {
-  return table(
+  const lines = table(
     [
-      { title: 'if you took' },
+      { title: 'if you took', grow: true },
       { title: 'mass', align: 'right' },
       { title: 'pieces', align: 'right' },
-      { title: 'you would need help on' },
-      { title: '', grow: true },
+      { title: 'trips that would need help', align: 'right' },
     ],
     rows.map((r) => [
-      r.title,
+      `${r.title}${r.breaks.length > 0 ? ' *' : ''}`,
       massText(r.massGrams, units),
       grouped(r.pieces),
-      `${aboutOneIn(1 - r.unaided)} trips`,
-      r.breaks.join('; '),
+      `${aboutOneIn(1 - r.unaided)} (${((1 - r.unaided) * 100).toFixed(1)} %)`,
     ]),
   );
+  for (const r of rows)
+    if (r.breaks.length > 0) lines.push(...paragraph(`* ${r.title}: ${r.breaks.join('; ')}`, 2, 4));
+  return lines;
 }
 
 /** "1 in 45": how many trips it takes, on average, for the piece to save one. */

@@ -101,11 +101,22 @@ function wordsOf(
   }
 }
 
+/** A cure heavier than this is not the next step of anybody who counts kilograms. */
+const LIGHT_STEP_GRAMS = 5_000;
+
 function stepOf(gaps: readonly GapAnswer[], kit: KitAnswer, dead: number): string {
-  const [gap] = gaps.filter((g) => g.cures.length > 0 && g.worth > 0);
-  const cure = gap?.cures.find((c) => c.best.includes('money')) ?? gap?.cures[0];
-  if (gap !== undefined && cure !== undefined)
-    return `The step that helps most: ${cure.words.charAt(0).toLowerCase()}${cure.words.slice(1)} (for: ${gap.title.toLowerCase()}).`;
+  const steps = gaps.flatMap((gap) =>
+    gap.cures
+      .filter((c) => c.grams <= LIGHT_STEP_GRAMS && c.kind !== 'bring-a-person')
+      .map((cure) => ({ gap, cure })),
+  );
+  // Chance won for the trouble it takes: each 50 in money and each kilogram count as one more effort.
+  const effort = (c: GapAnswer['cures'][number]) => 1 + c.cents / 5_000 + c.grams / 1_000;
+  const [best] = [...steps].sort((a, b) => b.gap.worth / effort(b.cure) - a.gap.worth / effort(a.cure));
+  if (best !== undefined && best.gap.worth > 0) {
+    const { words } = best.cure;
+    return `The step that helps most: ${words.charAt(0).toLowerCase()}${words.slice(1)} (against: ${best.gap.title.toLowerCase()}).`;
+  }
   if (dead > kit.massGrams)
     return 'The step that helps most: leave at home what is listed under "stays home".';
   return 'The step that helps most: measure the sizes that are still assumed.';

@@ -28,7 +28,12 @@ export function lighterSwaps(reading: Reading, state: KitState): readonly SwapAn
     const matters = state.loss > loss || state.mustOpen > mustOpen;
     const found = matters
       ? byGrams.find(({ piece: other, index: q }) => {
-          if (other.grams > piece.grams - LEAST_SAVED_GRAMS || !related(reading, index, q)) return false;
+          if (
+            other.grams > piece.grams - LEAST_SAVED_GRAMS ||
+            sameThing(piece, other) ||
+            !related(reading, index, q)
+          )
+            return false;
           state.carry(q);
           const asGood = state.loss <= loss && state.mustOpen <= mustOpen;
           state.leave(q);
@@ -53,6 +58,11 @@ export function lighterSwaps(reading: Reading, state: KitState): readonly SwapAn
 
 function carriedOf(state: KitState): readonly PieceIndex[] {
   return [...state.carried.keys()].filter((p) => state.carried[p] === 1);
+}
+
+/** The same thing by another mass is no swap: the owner has weighed theirs. */
+function sameThing(a: { readonly name: string }, b: { readonly name: string }): boolean {
+  return a.name === b.name;
 }
 
 /** Only pieces that offer the same kind of thing can stand in; a cheap look before the exact one. */

@@ -29,13 +29,13 @@ export function warningsOf(
       `${assumed.length} of the ${used.size} sizes this plan rests on are only assumed: ${some(assumed.map((j) => `${j.title} (${j.size.label})`))}. Measure them before you buy or leave anything.`,
     );
   }
-  const unready = Object.values(garage.belongings).filter(
-    (b) => b.state !== 'ready' && b.state !== 'unproven',
+  const names = new Map(scene.pieces.map((p) => [p.belonging, p.name]));
+  const unready = Object.entries(garage.belongings).filter(
+    ([, b]) => b.state !== 'ready' && b.state !== 'unproven',
   );
   if (unready.length > 0) {
-    out.push(
-      `Counts for nothing until it is ready: ${some(unready.map((b) => `${b.name ?? b.is ?? 'a belonging'} (${b.state})`))}.`,
-    );
+    const list = unready.map(([id, b]) => `${names.get(id) ?? id} (${b.state})`);
+    out.push(`Counts for nothing until it is put right: ${some(list)}.`);
   }
   const rough = Object.values(garage.legs).filter((l) => l.trip === tripId && l.helpKm > 300);
   if (rough.length > 0)
