@@ -108,7 +108,9 @@ export function reachOf(form: ToolForm, head: Head, marks: SocketMarks = PLAIN):
     case 'b':
     case 'c':
       return straight(byTorque(form, head));
-    default:
+    case 'proper':
+    case 'with-care':
+    case 'last-resort':
       return straight(cell);
   }
 }
@@ -141,7 +143,10 @@ function byTorque(form: ToolForm, head: Head): Grade | null {
       return torque <= LOCKING_LAST_RESORT ? 'last-resort' : null;
     case 'water-pump-pliers':
       return torque <= WATER_PUMP_LAST_RESORT ? 'last-resort' : null;
-    default:
+    case 'shallow-socket':
+    case 'deep-socket':
+    case 'ring':
+    case 'ratchet-ring':
       return null;
   }
 }

@@ -3,7 +3,8 @@ import { inScoreUnits, blockedBy, jobOptions, toolChance } from './job-options.t
 import type { Blocked, JobOption } from './job-options.ts';
 import type { NeedWriter } from './need-writer.ts';
 import type { Grade, Scene, SceneJob, ScenePiece, Trouble } from './scene.ts';
-import { demandOn, Stock } from './stock.ts';
+import type { Stock } from './stock.ts';
+import { demandOn } from './stock.ts';
 
 /** Troubles that ask for the same and are worth the same share of it, as one event. */
 export interface Event {

@@ -1,7 +1,7 @@
 import { isCritical } from '../fastening/access.ts';
 import { fitOf, gradeOfFit } from '../fastening/fit.ts';
 import { GradedPieces } from './graded.ts';
-import { bitFit } from './inside-drives.ts';
+import { bestBitFit } from './inside-drives.ts';
 import type { Joint, SquareDrive } from './scene.ts';
 import type { Toolbox } from './toolbox.ts';
 import type { Task } from './turning.ts';
@@ -27,10 +27,9 @@ export function holdWays(toolbox: Toolbox, task: Task, hold: NonNullable<Joint['
   if (hold.drive === 'hex' || hold.drive === 'flare') holdFlats(toolbox, task, hold, alone, onDrive);
   else {
     for (const { piece, offer } of [...toolbox.of('key'), ...toolbox.of('driver')])
-      if (offer.head === hold.drive) alone.put(piece, bitFit(offer.sizes, hold.drive, hold.size));
+      if (offer.head === hold.drive) alone.put(piece, bestBitFit(offer.sizes, hold.size));
     for (const { piece, offer } of toolbox.of('bit-socket'))
-      if (offer.head === hold.drive)
-        onDrive(offer.drive).put(piece, bitFit(offer.sizes, hold.drive, hold.size));
+      if (offer.head === hold.drive) onDrive(offer.drive).put(piece, bestBitFit(offer.sizes, hold.size));
   }
   return { alone, driven };
 }

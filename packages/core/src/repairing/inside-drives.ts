@@ -2,19 +2,18 @@ import { bitReachOf } from '../fastening/access.ts';
 import { SPINNER_LIMIT } from '../fastening/drive-limit.ts';
 import { isSameSize } from '../fastening/fit.ts';
 import { leverGrade } from '../fastening/lever.ts';
-import { exactFit, screwFit } from '../fastening/screw-fit.ts';
+import { bitFit } from '../fastening/bit-fit.ts';
 import type { Size } from '../fastening/size.ts';
 import { inches, millimetres } from '../quantity/units.ts';
 import { reachLeft } from './drive-train.ts';
 import { betterOf, worstOf } from './grade.ts';
-import type { Grade, HeadDrive, SquareDrive } from './scene.ts';
+import type { Grade, SquareDrive } from './scene.ts';
 import type { Toolbox } from './toolbox.ts';
 import type { Task, Turning } from './turning.ts';
 
 /** How the best of a tool's sizes sits in, or on, a head that takes bits. */
-export function bitFit(sizes: readonly Size[], drive: HeadDrive, head: Size): Grade | null {
-  const fit = drive === 'cross' || drive === 'slot' ? screwFit : exactFit;
-  return sizes.reduce<Grade | null>((best, size) => betterOf(best, fit(size, head)), null);
+export function bestBitFit(sizes: readonly Size[], head: Size): Grade | null {
+  return sizes.reduce<Grade | null>((best, size) => betterOf(best, bitFit(size, head)), null);
 }
 
 /** Keys, lobes inside and outside, splines, square plugs, cross and slot (M2 "Inside drives"). */
@@ -26,20 +25,17 @@ export function turnInside(toolbox: Toolbox, task: Task, turning: Turning): void
     for (const { piece, offer } of toolbox.of('bit-socket')) {
       if (offer.head !== drive) continue;
       const ask = { drive: offer.drive, reach: reached.reach, torque, puller, ownDrive: false };
-      turning.drive(piece, worstOf(reached.grade, bitFit(offer.sizes, drive, size)), ask);
+      turning.drive(piece, worstOf(reached.grade, bestBitFit(offer.sizes, size)), ask);
     }
   }
   for (const { piece, offer } of toolbox.of('key')) {
     if (offer.head !== drive) continue;
-    turning.alone.put(
-      piece,
-      worstOf(bitFit(offer.sizes, drive, size), leverGrade(offer.arm, torque, puller)),
-    );
+    turning.alone.put(piece, worstOf(bestBitFit(offer.sizes, size), leverGrade(offer.arm, torque, puller)));
   }
   // A screwdriver is twirled like a spinner: the rule gives it no lever.
   for (const { piece, offer } of toolbox.of('driver'))
     if (offer.head === drive && torque <= SPINNER_LIMIT)
-      turning.alone.put(piece, bitFit(offer.sizes, drive, size));
+      turning.alone.put(piece, bestBitFit(offer.sizes, size));
   if (drive === 'square') turnWithBareEnd(toolbox, task, turning);
 }
 

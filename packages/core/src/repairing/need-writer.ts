@@ -1,7 +1,6 @@
 import type { OpeningList } from '../fastening/opening.ts';
 import { DriveTrains } from './drive-train.ts';
 import { functionNeed } from './function-ways.ts';
-import { GRADES } from './grade.ts';
 import type { Holding } from './hold-ways.ts';
 import { holdWays } from './hold-ways.ts';
 import { jointNeed } from './joint-need.ts';

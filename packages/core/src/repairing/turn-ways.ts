@@ -27,7 +27,13 @@ export function turnWays(toolbox: Toolbox, task: Task): Turning {
     case 'locknut-peg':
       turnRingNut(toolbox, task, turning);
       break;
-    default:
+    case 'hex-key':
+    case 'lobe':
+    case 'lobe-external':
+    case 'spline':
+    case 'square':
+    case 'slot':
+    case 'cross':
       turnInside(toolbox, task, turning);
   }
   return turning;

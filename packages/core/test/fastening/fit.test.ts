@@ -3,7 +3,7 @@ import type { Fit } from '../../src/fastening/fit.ts';
 import { fitOf, gradeOfFit, isSameSize } from '../../src/fastening/fit.ts';
 import type { OpeningList } from '../../src/fastening/opening.ts';
 import { openingOf, RECALLED_OPENINGS } from '../../src/fastening/opening.ts';
-import { exactFit, screwFit } from '../../src/fastening/screw-fit.ts';
+import { bitFit } from '../../src/fastening/bit-fit.ts';
 import { inMillimetres, millimetres, newtonMetres } from '../../src/quantity/units.ts';
 import { flatsOf, sizeOf } from './sizes.ts';
 
@@ -153,23 +153,23 @@ describe('[M2] metric and inch widths that come near', () => {
 
 describe('[M2] inside drives', () => {
   it('[M2] keys, lobes and splines need their very size', () => {
-    expect(exactFit(sizeOf('T30'), sizeOf('T30'))).toBe('proper');
-    expect(exactFit(sizeOf('T27'), sizeOf('T30'))).toBeNull();
-    // E8 and T45 look alike on paper only: inside and outside lobes never serve each other.
-    expect(exactFit(sizeOf('E30'), sizeOf('T30'))).toBeNull();
-    expect(exactFit(sizeOf('4 mm'), sizeOf('5/32 in'))).toBeNull();
-    expect(exactFit(sizeOf('M10 spline'), sizeOf('M8 spline'))).toBeNull();
+    expect(bitFit(sizeOf('T30'), sizeOf('T30'))).toBe('proper');
+    expect(bitFit(sizeOf('T27'), sizeOf('T30'))).toBeNull();
+    // Inside and outside lobes never serve each other.
+    expect(bitFit(sizeOf('E30'), sizeOf('T30'))).toBeNull();
+    expect(bitFit(sizeOf('4 mm'), sizeOf('5/32 in'))).toBeNull();
+    expect(bitFit(sizeOf('M10 spline'), sizeOf('M8 spline'))).toBeNull();
     expect(isSameSize(sizeOf('cross 2'), sizeOf('cross 2'))).toBe(true);
   });
 
   it('[M2] cross and slot go with care within one step', () => {
-    expect(screwFit(sizeOf('cross 2'), sizeOf('cross 2'))).toBe('proper');
-    expect(screwFit(sizeOf('cross 2'), sizeOf('cross 3'))).toBe('with-care');
-    expect(screwFit(sizeOf('cross 1'), sizeOf('cross 3'))).toBeNull();
+    expect(bitFit(sizeOf('cross 2'), sizeOf('cross 2'))).toBe('proper');
+    expect(bitFit(sizeOf('cross 2'), sizeOf('cross 3'))).toBe('with-care');
+    expect(bitFit(sizeOf('cross 1'), sizeOf('cross 3'))).toBeNull();
     // Blade series ISO 2380-1, recalled, not re-read: 5.5, 6.5, 8.
-    expect(screwFit(sizeOf('slot 6.5 mm'), sizeOf('slot 5.5 mm'))).toBe('with-care');
-    expect(screwFit(sizeOf('slot 6.5 mm'), sizeOf('slot 8 mm'))).toBe('with-care');
-    expect(screwFit(sizeOf('slot 5.5 mm'), sizeOf('slot 8 mm'))).toBeNull();
-    expect(screwFit(sizeOf('slot 4 mm'), sizeOf('cross 2'))).toBeNull();
+    expect(bitFit(sizeOf('slot 6.5 mm'), sizeOf('slot 5.5 mm'))).toBe('with-care');
+    expect(bitFit(sizeOf('slot 6.5 mm'), sizeOf('slot 8 mm'))).toBe('with-care');
+    expect(bitFit(sizeOf('slot 5.5 mm'), sizeOf('slot 8 mm'))).toBeNull();
+    expect(bitFit(sizeOf('slot 4 mm'), sizeOf('cross 2'))).toBeNull();
   });
 });

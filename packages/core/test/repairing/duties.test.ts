@@ -91,6 +91,14 @@ describe('[M6] jobs that must be possible', () => {
     expect(open(0, 1, 2)).toBe(0);
   });
 
+  it('[M6] do not ask for the expedients of the job as well', () => {
+    const makeshift = job('J/tape', { job: 'J', expedient: true, needs: [{ kind: 'function', fn: 'seal' }] });
+    const jobs = [job('J', { needs: grip }), makeshift];
+    const { problem } = built(scene({ jobs, mustDo: ['J'], pieces }));
+    const met = metWith(problem, new Set([0]));
+    expect(problem.must.map((need) => met[need])).toEqual([true]);
+  });
+
   it('[M6] that no tool makes possible become a need that cannot be met and says so', () => {
     const { problem, needs } = built(scene({ ...base, pieces: pieces.slice(1) }));
     const hopeless = problem.must.filter((n) => {

@@ -143,6 +143,11 @@ describe('[M4] jobs', () => {
     expect(of(40_000).problem.events).toHaveLength(2);
   });
 
+  it('[M5] two failures with the same cure stay two events, so that each can be explained', () => {
+    const answer = built(scene({ jobs: [job('J')], trouble: [trouble('a', ['J']), trouble('b', ['J'])] }));
+    expect(answer.problem.events.map((e) => e.id)).toEqual(['a', 'b']);
+  });
+
   it('[M4] what a problem means can be read back from its numbers', () => {
     const answer = built(
       scene({

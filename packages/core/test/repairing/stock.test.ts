@@ -177,6 +177,13 @@ describe('[M5] spares', () => {
     expect(chanceWith(answer, ['five', 'one'])).toBeCloseTo(twice, 4);
   });
 
+  it('[M5] five litres are one filling of three, not two', () => {
+    const uses = [{ of: 'coolant', units: 3 }];
+    const pieces = [holding('five', 5, 'coolant')];
+    const answer = built(scene({ jobs: [job('J', { uses })], trouble: [trouble('t', ['J'])], pieces }));
+    expect(answer.options.map((o) => o.stock)).toEqual([[{ of: 'coolant', times: 1 }]]);
+  });
+
   it('[M5] half litres add up exactly', () => {
     const answer = built(
       scene({

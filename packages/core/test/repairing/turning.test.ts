@@ -138,6 +138,11 @@ describe('[M2] levers and people', () => {
     expect(
       grade(u, { s: [deep('17 mm')], h: [handle('ratchet', '1/2 in', 470)], t: [tube(600)] }),
     ).toBeNull();
+    // Not for lack of torque that the pawls bear: 75 N m is within them, and 0.2 m too short a lever.
+    const short = { s: [socket('17 mm')], t: [tube(600)] };
+    expect(grade(at(75), { ...short, h: [handle('bar', '1/2 in', 200)] })).toBe('with-care');
+    expect(grade(at(75), { ...short, h: [handle('ratchet', '1/2 in', 200)] })).toBeNull();
+    expect(grade(at(75), { ...short, h: [handle('t-bar', '1/2 in', 200)] })).toBeNull();
     // The half inch drive bears 300 N m however long the tube.
     expect(grade(at(301, { access: 'deep', stance: 'under' }), { ...bar, t: [tube(2000)] })).toBeNull();
   });
