@@ -13,12 +13,16 @@ export interface Io {
   readonly colour: boolean;
   readonly read: (path: string) => Promise<ReadOutcome>;
   /** All or nothing: the old file or the whole new one. */
-  readonly write: (path: string, data: string) => Promise<void>;
+  readonly write: (path: string, data: string) => Promise<WriteOutcome>;
   /** Milliseconds, monotone; for progress only, never for answers. */
   readonly clock: () => number;
   /** True once the person has asked to stop. */
   readonly stopAsked: () => boolean;
 }
+
+export type WriteOutcome =
+  | { readonly kind: 'written' }
+  | { readonly kind: 'unwritable'; readonly why: string };
 
 export type ReadOutcome =
   | { readonly kind: 'bytes'; readonly bytes: Uint8Array }

@@ -8,6 +8,7 @@ import { importCommand } from './commands/import.ts';
 import { loadCommand } from './commands/load.ts';
 import { planCommand } from './commands/plan.ts';
 import { tablesCommand } from './commands/tables.ts';
+import { plain, WIDTH } from './text/layout.ts';
 import { whyCommand } from './commands/why.ts';
 
 /** The version this build calls itself. */
@@ -22,7 +23,15 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .version(VERSION, '--version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
-    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .configureOutput({
+      writeOut: io.out,
+      // A mistyped option is quoted back; what it holds stays text.
+      writeErr: (text) => {
+        io.err(text.split('\n').map(plain).join('\n'));
+      },
+      getOutHelpWidth: () => WIDTH,
+      getErrHelpWidth: () => WIDTH,
+    })
     .showHelpAfterError('(waymend --help lists the commands)')
     .exitOverride();
 

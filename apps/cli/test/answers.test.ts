@@ -125,7 +125,7 @@ describe('what the commands print with --json', () => {
     expect(rear.limitKg).toBe(1750);
     expect(gross.kg + (gross.marginKg ?? 0)).toBeCloseTo(2950, 3);
     expect(value.load.roof?.limitKg).toBe(100);
-    expect(value.warnings.join(' ')).toContain('booster cables');
+    expect(value.warnings.join(' ')).toContain('(lent)');
   });
 
   it('gaps: the gaps of the plan', async () => {
@@ -139,7 +139,7 @@ describe('what the commands print with --json', () => {
     ['a belonging that comes', 'brace', 'belonging'],
     ['a belonging that stays', 'axe', 'belonging'],
     ['a job', 'WT-01', 'job'],
-    ['a failure', 'FAILURE', 'failure'],
+    ['a failure', 'tread-puncture', 'failure'],
   ])('why: %s', async (_, what, kind) => {
     const ran = await runOn({ files }, 'why', WAGON_FILE, what, '--json');
     expect(ran.err).toBe('');

@@ -1,6 +1,7 @@
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { grouped } from '@waymend/planner/words/chance';
+import { paragraph } from '../text/layout.ts';
 import { garageAt } from './garage-at.ts';
 
 /** Reads a garage as a plan would, and says what was found. */
@@ -33,14 +34,12 @@ export async function checkCommand(
     return EXIT.done;
   }
   const n = (count: number, one: string, many = `${one}s`) => `${grouped(count)} ${count === 1 ? one : many}`;
-  io.out(
-    [
-      `${path} is in order (version ${garage.waymend}).`,
-      `${n(counts.vehicles, 'vehicle')}, ${n(counts.people, 'person', 'people')}, ${n(counts.trips, 'trip')} of ${n(counts.legs, 'leg')}.`,
-      `${n(counts.fittings, 'fitting')}, of which ${grouped(counts.assumedFittings)} are only assumed.`,
-      `${n(counts.belongings, 'belonging')}: ${grouped(counts.weighed)} weighed, ${grouped(counts.notReady)} not ready, ${grouped(counts.notUnderstood)} not understood.`,
-      '',
-    ].join('\n'),
-  );
+  const lines = [
+    `${path} is in order (version ${garage.waymend}).`,
+    `${n(counts.vehicles, 'vehicle')}, ${n(counts.people, 'person', 'people')}, ${n(counts.trips, 'trip')} of ${n(counts.legs, 'leg')}.`,
+    `${n(counts.fittings, 'fitting')}, of which ${grouped(counts.assumedFittings)} are only assumed.`,
+    `${n(counts.belongings, 'belonging')}: ${grouped(counts.weighed)} weighed, ${grouped(counts.notReady)} not ready, ${grouped(counts.notUnderstood)} not understood.`,
+  ];
+  io.out(`${lines.flatMap((line) => paragraph(line)).join('\n')}\n`);
   return EXIT.done;
 }

@@ -1,5 +1,4 @@
 import { frontier } from '@waymend/core/choosing/frontier';
-import type { FrontierPoint } from '@waymend/core/choosing/frontier';
 import { chanceOfLoss } from '@waymend/planner/explain/reading';
 import { prepare } from '@waymend/planner/plan/plan-trip';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
@@ -7,7 +6,7 @@ import { createHighsSolver } from '@waymend/solver/highs-solver';
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { asked } from '../text/ask.ts';
-import { curveText } from '../text/curve-text.ts';
+import { curveText, gapOf } from '../text/curve-text.ts';
 import { paintFor } from '../text/paint.ts';
 import { garageAt, refuse } from './garage-at.ts';
 
@@ -76,8 +75,4 @@ export async function curveCommand(
     );
   }
   return EXIT.done;
-}
-
-function gapOf(point: FrontierPoint): number {
-  return point.loss > 0 ? Math.max(0, (point.loss - point.bound) / point.loss) : 0;
 }

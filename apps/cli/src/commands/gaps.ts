@@ -1,5 +1,6 @@
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
+import { heading } from '../text/layout.ts';
 import { paintFor } from '../text/paint.ts';
 import { gapLines } from '../text/plan-text.ts';
 import { planned } from './planned.ts';
@@ -20,7 +21,7 @@ export async function gapsCommand(
   }
   const paint = paintFor(io.colour);
   const lines = [
-    paint.strong(`${answer.trip.name}: ${answer.gaps.length} failures without an answer, worst first`),
+    ...heading(`${answer.trip.name}: ${answer.gaps.length} failures without an answer, worst first`, paint),
   ];
   for (const gap of answer.gaps)
     lines.push(...gapLines(gap, { units: asked.units, currency: garage.currency }));

@@ -51,6 +51,19 @@ export async function readBytes(io: Io, path: string): Promise<Uint8Array | null
   }
 }
 
+/** Writes a file, all or nothing; false with a sentence printed when it could not be written. */
+export async function writeText(io: Io, path: string, data: string): Promise<boolean> {
+  const outcome = await io.write(path, data);
+  if (outcome.kind === 'written') return true;
+  refuse(io, [
+    {
+      id: 'file-unwritable',
+      message: `${path} cannot be written (${outcome.why}); what was there is as it was`,
+    },
+  ]);
+  return false;
+}
+
 export function refuse(io: Io, refusals: readonly Refusal[]): void {
   io.err(`${refusalLines(refusals).join('\n')}\n`);
 }

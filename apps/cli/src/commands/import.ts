@@ -16,7 +16,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { importText } from '../text/import-text.ts';
 import { paintFor } from '../text/paint.ts';
-import { readBytes, refuse } from './garage-at.ts';
+import { readBytes, refuse, writeText } from './garage-at.ts';
 
 /** Belongings below this confidence are shown for a second look. */
 const DOUBTFUL = 0.75;
@@ -51,7 +51,7 @@ export async function importCommand(
     });
   }
   const write = options['write'] === true;
-  if (write) await io.write(path, writeGarage(garage));
+  if (write && !(await writeText(io, path, writeGarage(garage)))) return EXIT.refused;
   const doubtful = reading.matches.filter((m) => m.confidence < DOUBTFUL);
   if (options['json'] === true) {
     const matches = reading.matches.map((m) => ({

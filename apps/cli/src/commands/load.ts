@@ -5,6 +5,7 @@ import type { LoadAnswer } from '@waymend/planner/answer/plan-answer';
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { asked } from '../text/ask.ts';
+import { heading } from '../text/layout.ts';
 import { loadLines } from '../text/load-text.ts';
 import { paintFor } from '../text/paint.ts';
 import { garageAt, refuse } from './garage-at.ts';
@@ -65,5 +66,6 @@ function print(
     io.out(`${JSON.stringify({ schema: 'waymend.load/1', trip, when, load }, null, 2)}\n`);
     return;
   }
-  io.out(`${[paintFor(io.colour).strong(`${trip}: load ${when}`), ...loadLines(load, units)].join('\n')}\n`);
+  const lines = [...heading(`${trip}: load ${when}`, paintFor(io.colour)), ...loadLines(load, units)];
+  io.out(`${lines.join('\n')}\n`);
 }

@@ -4,6 +4,7 @@ import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { paintFor } from '../text/paint.ts';
 import { planText } from '../text/plan-text.ts';
+import { writeText } from './garage-at.ts';
 import { planned } from './planned.ts';
 
 export async function planCommand(
@@ -16,8 +17,11 @@ export async function planCommand(
   const { answer, asked, prepared, garage } = made.planned;
   if (typeof options['problem'] === 'string') {
     const name = options['problem'].replace(/\.(mps|json)$/, '');
-    await io.write(`${name}.mps`, problemMps(prepared.stated.problem));
-    await io.write(`${name}.json`, problemJson(prepared.stated.problem));
+    const { problem } = prepared.stated;
+    const wrote =
+      (await writeText(io, `${name}.mps`, problemMps(problem))) &&
+      (await writeText(io, `${name}.json`, problemJson(problem)));
+    if (!wrote) return EXIT.refused;
     io.err(`Wrote the un-reduced problem to ${name}.mps and ${name}.json.\n`);
   }
   if (asked.json) io.out(`${JSON.stringify(answer, null, 2)}\n`);

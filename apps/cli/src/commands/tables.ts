@@ -13,7 +13,7 @@ import { SUBSTITUTIONS } from '@waymend/catalogue/substitutions';
 import { VOCABULARY } from '@waymend/catalogue/vocabulary';
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
-import { paragraph, table } from '../text/layout.ts';
+import { heading, paragraph, table } from '../text/layout.ts';
 import { paintFor } from '../text/paint.ts';
 import { refuse } from './garage-at.ts';
 
@@ -130,7 +130,8 @@ function tables(io: Io, wanted: string | undefined, json: boolean): ExitCode {
       io.out(
         `${JSON.stringify({ schema: 'waymend.table/1', kind: 'list', id: list.id, title: list.title, columns: list.titles, rows }, null, 2)}\n`,
       );
-    else io.out(`${[paintFor(io.colour).strong(list.title), ...columns(list.titles, rows)].join('\n')}\n`);
+    else
+      io.out(`${[...heading(list.title, paintFor(io.colour)), ...columns(list.titles, rows)].join('\n')}\n`);
     return EXIT.done;
   }
   const standard = TABLES.find((t) => t.id === wanted);
@@ -187,7 +188,7 @@ function standardText(io: Io, standard: Table): string {
   );
   const rows = standard.rows.map((row: AnyRow) => keys.map((key) => show(standard, row, key)));
   const faults = checkTable(standard);
-  const lines = [paintFor(io.colour).strong(standard.title)];
+  const lines = heading(standard.title, paintFor(io.colour));
   lines.push(
     ...paragraph(
       `${body}, ${document}, ${edition}, ${part}. Obtained: ${obtained}${through === undefined ? '' : ` (${through})`}. A value marked ? is recalled, not re-read.`,

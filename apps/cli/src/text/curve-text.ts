@@ -3,7 +3,7 @@ import { chanceOfLoss } from '@waymend/planner/explain/reading';
 import { aboutOneIn, percent } from '@waymend/planner/words/chance';
 import type { UnitStyle } from '@waymend/planner/words/mass';
 import { massText } from '@waymend/planner/words/mass';
-import { table } from './layout.ts';
+import { heading, table } from './layout.ts';
 import type { Paint } from './paint.ts';
 
 /** Characters of the bar that stands for certainty of needing help. */
@@ -19,7 +19,7 @@ export function curveText(
   const most = Math.max(...points.map((p) => 1 - chanceOfLoss(p.loss)), 1e-9);
   const rows = points.map((p) => {
     const help = 1 - chanceOfLoss(p.loss);
-    const proof = p.proven ? '' : `within ${percent((p.loss - p.bound) / p.loss)}`;
+    const proof = p.proven ? '' : `within ${percent(gapOf(p))}`;
     return [
       massText(p.grams, units),
       String(p.pieces),
@@ -29,7 +29,7 @@ export function curveText(
     ];
   });
   const lines = [
-    paint.strong(`${trip}: what each kilogram buys`),
+    ...heading(`${trip}: what each kilogram buys`, paint),
     ...table(
       [
         { title: 'mass', align: 'right' },
@@ -47,4 +47,9 @@ export function curveText(
     ...(stoppedBy === null ? [] : [`Stopped early by ${stoppedBy}: there may be more points between.`]),
   ];
   return `${lines.map((l) => l.trimEnd()).join('\n')}\n`;
+}
+
+/** Loss that could at most still be saved, relative to the point's own, 0..1; all of it when nothing is known. */
+export function gapOf({ loss, bound }: FrontierPoint): number {
+  return loss > 0 ? Math.min(1, Math.max(0, (loss - bound) / loss)) : 0;
 }

@@ -1,7 +1,7 @@
 import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
 import type { ImportMatch, ImportReading } from '@waymend/garage/import/reading';
 import { grouped } from '@waymend/planner/words/chance';
-import { paragraph, table } from './layout.ts';
+import { heading, paragraph, table } from './layout.ts';
 import type { Paint } from './paint.ts';
 
 export interface ImportTextInput {
@@ -22,8 +22,9 @@ export function importText(input: ImportTextInput): string {
   if (list !== null) {
     const pieces = reading.matches.reduce((sum, m) => sum + (m.kind === 'thing' ? m.copies : 1), 0);
     lines.push(
-      paint.strong(
+      ...heading(
         `${list}: ${grouped(pieces)} belongings understood, ${grouped(reading.notUnderstood.length)} lines not.`,
+        paint,
       ),
     );
   }
@@ -31,10 +32,14 @@ export function importText(input: ImportTextInput): string {
     lines.push('', 'Look again at these:');
     lines.push(
       ...table(
-        [{ title: 'line', align: 'right' }, { title: 'typed' }, { title: 'understood as', grow: true }],
+        [
+          { title: 'line', align: 'right' },
+          { title: 'typed', most: 40 },
+          { title: 'understood as', grow: true },
+        ],
         doubtful.map((m) => [
           String(m.line),
-          m.text.slice(0, 40),
+          m.text,
           `${nameOf(m)}${m.why === undefined ? '' : ` (${m.why})`}`,
         ]),
       ),
@@ -59,7 +64,9 @@ export function importText(input: ImportTextInput): string {
     );
   lines.push(
     '',
-    written ? `Written to ${garage}.` : `Nothing written yet: add --write to put them into ${garage}.`,
+    ...paragraph(
+      written ? `Written to ${garage}.` : `Nothing written yet: add --write to put them into ${garage}.`,
+    ),
   );
   return `${lines.map((l) => l.trimEnd()).join('\n')}\n`;
 }

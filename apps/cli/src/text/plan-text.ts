@@ -3,7 +3,7 @@ import { aboutOneIn, grouped, percent } from '@waymend/planner/words/chance';
 import type { UnitStyle } from '@waymend/planner/words/mass';
 import { massText } from '@waymend/planner/words/mass';
 import { moneyText } from '@waymend/planner/words/money';
-import { paragraph, table } from './layout.ts';
+import { heading, paragraph, table } from './layout.ts';
 import { loadLines } from './load-text.ts';
 import type { Paint } from './paint.ts';
 
@@ -26,11 +26,11 @@ export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
   const say = (...more: readonly string[]) => lines.push(...more);
   const { trip, kit, unaided } = answer;
 
-  say(paint.strong(`${trip.name}, with ${trip.vehicle}`));
+  say(...heading(`${trip.name}, with ${trip.vehicle}`, paint));
   say(...paragraph(`${grouped(trip.km)} km in ${grouped(trip.days)} days; ${crew(answer)}.`));
   say('');
   say(...paragraph(unaided.words).map(paint.strong));
-  say(...paragraph(proof(answer)));
+  say(...paragraph(proof(answer, units)));
   say('');
   say(...comparison(answer.comparisons, units));
   for (const warning of answer.warnings) say('', ...paragraph(`! ${warning}`, 0, 2));
@@ -101,17 +101,19 @@ function crew(answer: PlanAnswer): string {
   return answer.trip.people.map((p) => `${p.name} (skill ${p.skill})`).join(' and ');
 }
 
-function proof(answer: PlanAnswer): string {
+function proof(answer: PlanAnswer, units: UnitStyle): string {
   const within =
     answer.aim.kind === 'best-chance' && answer.aim.limitGrams !== null
-      ? ` within ${massText(answer.aim.limitGrams)}`
+      ? ` within ${massText(answer.aim.limitGrams, units)}`
       : '';
   if (answer.status === 'proven') {
     if (answer.aim.kind === 'best-chance')
       return `Proven: no other choice from what is on the table does better${within}.`;
     return 'Proven: no lighter choice does it.';
   }
-  return `Not proven: at most ${percent(answer.gap)} of the remaining risk could still be avoided (${answer.stoppedBy ?? 'stopped early'}).`;
+  const [what, how] =
+    answer.aim.kind === 'best-chance' ? ['the remaining risk', 'avoided'] : ['its mass', 'saved'];
+  return `Not proven: at most ${percent(answer.gap)} of ${what} could still be ${how} (${answer.stoppedBy ?? 'stopped early'}).`;
 }
 
 function comparison(rows: readonly ComparisonAnswer[], units: UnitStyle): string[] {
@@ -150,13 +152,13 @@ function kitTable(items: readonly KitItem[], units: UnitStyle): string[] {
     [
       { title: 'mass', align: 'right' },
       { title: 'trips saved', align: 'right' },
-      { title: 'what' },
+      { title: 'what', most: 46 },
       { title: 'for', grow: true },
     ],
     items.map((item) => [
       `${item.weighed ? '' : '~'}${massText(item.grams, units)}`,
       item.worth > 1e-6 ? saved(item.worth) : reasonWord(item.reason),
-      `${item.copies > 1 ? `${item.copies} x ` : ''}${item.name}${item.bought ? ' (buy)' : ''}`.slice(0, 46),
+      `${item.copies > 1 ? `${item.copies} x ` : ''}${item.name}${item.bought ? ' (buy)' : ''}`,
       jobsInBrief(item),
     ]),
   );
@@ -201,10 +203,14 @@ function staysHome(answer: PlanAnswer, options: PlanTextOptions): string[] {
     : [...home].sort((a, b) => b.couldAdd - a.couldAdd || b.grams - a.grams).slice(0, SHORT_LIST);
   lines.push(
     ...table(
-      [{ title: 'mass', align: 'right' }, { title: 'what' }, { title: 'why it stays', grow: true }],
+      [
+        { title: 'mass', align: 'right' },
+        { title: 'what', most: 46 },
+        { title: 'why it stays', grow: true },
+      ],
       shown.map((h) => [
         massText(h.grams, units),
-        `${h.copies > 1 ? `${h.copies} x ` : ''}${h.name}`.slice(0, 46),
+        `${h.copies > 1 ? `${h.copies} x ` : ''}${h.name}`,
         homeWhy(h),
       ]),
     ),

@@ -3,7 +3,7 @@ import { percent } from '@waymend/planner/words/chance';
 import type { UnitStyle } from '@waymend/planner/words/mass';
 import { massText } from '@waymend/planner/words/mass';
 import { moneyText } from '@waymend/planner/words/money';
-import { paragraph, table } from './layout.ts';
+import { heading, paragraph, table } from './layout.ts';
 import type { Paint } from './paint.ts';
 
 export interface WhyTextOptions {
@@ -29,7 +29,7 @@ function linesOf(story: WhyAnswer, options: WhyTextOptions): string[] {
 }
 
 function belonging(story: BelongingWhy, { paint, units, currency }: WhyTextOptions): string[] {
-  const lines = paragraph(story.words).map(paint.strong);
+  const lines = heading(story.words, paint);
   if (story.jobs.length > 0) {
     lines.push('', `Only with it (${story.jobs.length} jobs or grades of jobs):`);
     for (const j of story.jobs) lines.push(...paragraph(`${j.id}  ${j.title}`, 2, 4));
@@ -55,7 +55,7 @@ function job(story: JobWhy, { paint }: WhyTextOptions): string[] {
   const can = story.possible
     ? `can be done${story.grade === 'proper' ? '' : story.grade === 'with-care' ? ', with care' : ', as a last resort'}`
     : 'cannot be done with this kit and crew';
-  const lines = [paint.strong(`${story.id}  ${story.title}: ${can}`)];
+  const lines = heading(`${story.id} ${story.title}: ${can}`, paint);
   lines.push(
     `  skill ${story.skill} (best aboard ${story.bestSkill}), ${story.people} ${story.people === 1 ? 'person' : 'people'}`,
   );
@@ -78,11 +78,10 @@ function job(story: JobWhy, { paint }: WhyTextOptions): string[] {
 }
 
 function failure(story: FailureWhy, { paint, units, currency }: WhyTextOptions): string[] {
-  const lines = [
-    paint.strong(
-      `${story.title}: expected ${figure(story.expected)} times on this trip, ${figure(story.stopping)} times so that it stops the drive`,
-    ),
-  ];
+  const lines = heading(
+    `${story.title}: expected ${figure(story.expected)} times on this trip, ${figure(story.stopping)} times so that it stops the drive`,
+    paint,
+  );
   for (const p of story.parts) {
     lines.push(
       '',

@@ -6,6 +6,8 @@ export interface MachineOptions {
   readonly files?: Readonly<Record<string, string | Uint8Array>>;
   readonly colour?: boolean;
   readonly interactive?: boolean;
+  /** Paths that cannot be written. */
+  readonly locked?: readonly string[];
   /** Paths whose size is said to be this many bytes, too many to read. */
   readonly huge?: Readonly<Record<string, number>>;
 }
@@ -41,8 +43,10 @@ export async function runOn(machine: MachineOptions, ...argv: readonly string[])
       });
     },
     write: (path, data) => {
+      if (machine.locked?.includes(path) === true)
+        return Promise.resolve({ kind: 'unwritable', why: 'EACCES' });
       written.push({ path, data });
-      return Promise.resolve();
+      return Promise.resolve({ kind: 'written' });
     },
     clock: () => performance.now(),
     stopAsked: () => false,
