@@ -1,25 +1,19 @@
 import { randomBytes } from 'node:crypto';
-import { open, readFile, rename, stat, unlink } from 'node:fs/promises';
+import { open, readFile, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import type { Io, ReadOutcome } from './io.ts';
+import type { Io, ReadOutcome, WriteOutcome } from './io.ts';
 
 /** Larger files are refused before they are read: no garage or list comes near (a 20,000-line list is about 1 MB). */
 const MOST_BYTES = 20_000_000;
 
-export function nodeIo(): Io {
-  let stop = false;
-  process.once('SIGINT', () => {
-    stop = true;
-  });
+export function nodeIo(terminal: Pick<Io, 'interactive' | 'colour' | 'stopAsked'>): Io {
   return {
+    ...terminal,
     out: (text) => process.stdout.write(text),
     err: (text) => process.stderr.write(text),
-    interactive: process.stderr.isTTY,
-    colour: process.stdout.isTTY && process.env['NO_COLOR'] === undefined && process.env['TERM'] !== 'dumb',
     read,
     write: writeWhole,
     clock: () => performance.now(),
-    stopAsked: () => stop,
   };
 }
 
@@ -29,24 +23,32 @@ async function read(path: string): Promise<ReadOutcome> {
     if (size > MOST_BYTES) return { kind: 'too-big', bytes: size };
     return { kind: 'bytes', bytes: await readFile(path) };
   } catch (cause) {
-    const code = typeof cause === 'object' && cause !== null && 'code' in cause ? String(cause.code) : '';
-    if (code === 'ENOENT') return { kind: 'missing' };
-    return { kind: 'unreadable', why: code === '' ? String(cause) : code };
+    const why = whyOf(cause);
+    return why === 'ENOENT' ? { kind: 'missing' } : { kind: 'unreadable', why };
   }
 }
 
 /** Written beside the target, flushed to disk, then renamed over it: a crash leaves the old file or the new one. */
-async function writeWhole(path: string, data: string): Promise<void> {
+async function writeWhole(path: string, data: string): Promise<WriteOutcome> {
   const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString('hex')}.part`);
-  const file = await open(beside, 'wx', 0o644);
   try {
-    await file.writeFile(data, 'utf8');
-    await file.sync();
+    const file = await open(beside, 'wx', 0o644);
+    try {
+      await file.writeFile(data, 'utf8');
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(beside, path);
+    return { kind: 'written' };
   } catch (cause) {
-    await file.close();
-    await unlink(beside);
-    throw cause;
+    await rm(beside, { force: true });
+    return { kind: 'unwritable', why: whyOf(cause) };
   }
-  await file.close();
-  await rename(beside, path);
+}
+
+/** The system's own name for what went wrong ('EACCES', 'ENOSPC'); anything else is a bug and goes on up. */
+function whyOf(cause: unknown): string {
+  if (cause instanceof Error && 'code' in cause && typeof cause.code === 'string') return cause.code;
+  throw cause;
 }

@@ -38,7 +38,7 @@ function clash(limit: string, shortBy: number, prepared: Prepared, question: Que
     case 'berth':
       return `The berth "${prepared.built.garage.berths[name]?.name ?? name}" would be ${massText(shortBy)} over its limit.`;
     case 'load':
-      return `The vehicle itself sets the limit: ${loadWords(name)} would be ${massText(Math.ceil(shortBy / 1_000_000))} over; take other loads out first.`;
+      return `The vehicle itself sets the limit: ${loadWords(name)} would be ${massText(shortBy)} over; take other loads out first.`;
     default:
       if (limit === MAX_LOSS && question.aim.kind === 'least-mass') {
         const best = chanceOfLoss(-Math.log(question.aim.chance) / SCORE_UNIT + shortBy);

@@ -99,7 +99,8 @@ function jointAt(place: Place, spot: Spot, rusty: boolean): Result<Joint> {
     ...(hold === undefined ? {} : { hold }),
     stance: place.stance,
     ...(place.critical === undefined ? {} : { critical: place.critical }),
-    rusty,
+    // Wheel nuts are undone often enough not to rust in (M2).
+    rusty: rusty && place.critical !== 'wheel',
     status: spot.status,
   });
 }
