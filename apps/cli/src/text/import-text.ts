@@ -48,7 +48,9 @@ export function importText(input: ImportTextInput): string {
   if (reading.notUnderstood.length > 0) {
     lines.push(
       '',
-      'Not understood, and not dropped: say them in other words, or teach a word (--teach "word = meaning"):',
+      ...paragraph(
+        'Not understood, and not dropped: say them in other words, or teach a word (--teach "word = meaning"):',
+      ),
     );
     for (const n of reading.notUnderstood) {
       const near = n.suggestion === null ? '' : ` Nearest: ${n.suggestion}.`;

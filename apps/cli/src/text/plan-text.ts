@@ -18,6 +18,8 @@ export interface PlanTextOptions {
 /** How many lines of a long list a person reads before asking for all of it. */
 const SHORT_LIST = 12;
 const SHORT_GAPS = 8;
+/** A bound off by less than this (1 trip in 500) is not worth a line. */
+const LEAST_BOUND = 0.002;
 
 /** The plan as its owner would read it aloud: the answer first, then what comes, what stays, what is missing. */
 export function planText(answer: PlanAnswer, options: PlanTextOptions): string {

@@ -78,35 +78,28 @@ function job(story: JobWhy, { paint }: WhyTextOptions): string[] {
 }
 
 function failure(story: FailureWhy, { paint, units, currency }: WhyTextOptions): string[] {
-  const lines = heading(
+  const lines = paragraph(
     `${story.title}: expected ${figure(story.expected)} times on this trip, ${figure(story.stopping)} times so that it stops the drive`,
-    paint,
-  );
+  ).map(paint.strong);
+  const notes = new Notes();
   for (const p of story.parts) {
     lines.push(
-      '',
       ...paragraph(
-        `${p.on}: ${p.title}, ${figure(p.base)} for the group x share ${percent(p.share)} = ${figure(p.events)} (${p.basis})`,
+        `${p.on}: ${p.title}, ${figure(p.base)} for the group ${notes.mark(p.basis)} x share ${percent(p.share)}${p.factors
+          .map((f) => ` x ${figure(f.factor)} ${f.title.toLowerCase()} ${notes.mark(f.basis)}`)
+          .join('')} = ${figure(p.events)}`,
         2,
         4,
       ),
     );
-    if (p.factors.length > 0) {
-      lines.push(
-        ...table(
-          [{ title: '' }, { title: '' }, { title: '', grow: true }],
-          p.factors.map((f) => [`x ${figure(f.factor)}`, f.title, `${f.mark}: ${f.basis}`]),
-          6,
-        ),
-      );
-    }
   }
   lines.push('', story.answers.length > 0 ? 'With this kit:' : 'With this kit: nothing answers it.');
-  for (const a of story.answers)
+  for (const a of story.answers) {
     lines.push(
       ...paragraph(`${a.job}  ${a.title} (${a.grade}): restores it in ${percent(a.chance)} of cases`, 2, 4),
     );
-  for (const c of story.cures)
+  }
+  for (const c of story.cures) {
     lines.push(
       ...paragraph(
         `cure: ${c.words} (${massText(c.grams, units)}${c.cents > 0 ? `, about ${moneyText(c.cents, currency)}` : ''})`,
@@ -114,7 +107,24 @@ function failure(story: FailureWhy, { paint, units, currency }: WhyTextOptions):
         4,
       ),
     );
+  }
+  lines.push('', 'Where the figures come from:', ...notes.lines());
   return lines;
+}
+
+/** Each source once, by number. */
+class Notes {
+  private readonly known: string[] = [];
+
+  mark(basis: string): string {
+    const at = this.known.indexOf(basis);
+    if (at < 0) this.known.push(basis);
+    return `[${at < 0 ? this.known.length : at + 1}]`;
+  }
+
+  lines(): string[] {
+    return this.known.flatMap((basis, i) => paragraph(`[${i + 1}] ${basis}`, 2, 6));
+  }
 }
 
 function figure(n: number): string {

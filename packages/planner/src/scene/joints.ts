@@ -47,8 +47,13 @@ export function jointsOf(
     // An owner's fitting proves that the place exists, whatever the features say.
     if (recorded.length === 0 && !holds(place.when, features)) continue;
     const known = new Set(recorded.map((s) => s.position ?? ''));
+    // Once the owner has recorded any position of a place, only other named positions are still the pattern's to say.
     const fromPattern: Spot[] = (pattern?.fittings ?? [])
-      .filter((f) => f.place === place.id && !known.has(f.position ?? '') && !known.has(''))
+      .filter(
+        (f) =>
+          f.place === place.id &&
+          (recorded.length === 0 || (f.position !== undefined && !known.has(f.position) && !known.has(''))),
+      )
       .map((f) => ({ ...f, id: spotId(place.id, f.position), status: 'assumed' as const }));
     const spots = [...recorded, ...fromPattern];
     for (const spot of spots.length === 0 ? [{ id: place.id, status: 'assumed' as const }] : spots) {
