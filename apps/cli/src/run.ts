@@ -43,6 +43,12 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
       .option('--limit <mass>', 'most the kit may weigh ("38 kg"); "none" lifts the trip\'s own limit')
       .option('--volume <litres>', 'most room the kit may take, litres')
       .option('--budget <money>', 'most to spend on things not yet owned')
+      .option('--seconds <n>', 'longest to think before giving the best found so far, with its gap')
+      .addOption(new Option('--units <style>', 'metric or inch').choices(['metric', 'inch']))
+      .option('--json', 'print the documented JSON instead of text');
+
+  const plans = (command: Command) =>
+    asks(command)
       .option(
         '--chance <percent>',
         'lightest kit with at least this chance of driving home unaided (95 or 95%)',
@@ -50,19 +56,16 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
       .option(
         '--must <job...>',
         'jobs that must be possible; without --limit the lightest kit that can do them',
-      )
-      .option('--seconds <n>', 'longest to think before giving the best found so far, with its gap')
-      .addOption(new Option('--units <style>', 'metric or inch').choices(['metric', 'inch']))
-      .option('--json', 'print the documented JSON instead of text');
+      );
 
-  asks(cli.command('plan'))
+  plans(cli.command('plan'))
     .description('choose the kit for a trip: what comes, what stays home, what is missing, and why')
     .option('--all', 'print every line of every list')
     .option('--problem <name>', 'also write the un-reduced problem as NAME.mps and NAME.json')
     .action(async (path: string, options: Record<string, unknown>) =>
       done(await planCommand(io, path, options)),
     );
-  asks(cli.command('why'))
+  plans(cli.command('why'))
     .description('explain one belonging, job or failure in the plan')
     .argument('WHAT', 'id or words of a belonging, job or failure')
     .action(async (path: string, what: string, options: Record<string, unknown>) =>
@@ -74,12 +77,12 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .action(async (path: string, options: Record<string, unknown>) =>
       done(await curveCommand(io, path, options)),
     );
-  asks(cli.command('gaps'))
+  plans(cli.command('gaps'))
     .description('failures without an answer, and their cheapest cures')
     .action(async (path: string, options: Record<string, unknown>) =>
       done(await gapsCommand(io, path, options)),
     );
-  asks(cli.command('load'))
+  plans(cli.command('load'))
     .description('axle, gross, roof, tyre and berth loads with the planned kit')
     .option('--without-kit', 'as the vehicle stands before the kit')
     .action(async (path: string, options: Record<string, unknown>) =>

@@ -34,7 +34,7 @@ const REFUSED: readonly Refused[] = [
     what: 'broken YAML',
     ...changed('brace: { is: CB-W }', 'brace: { is: CB-W', 'stand: { is: ST-1, copies: 2 }'),
     line: lineOf(WAGON, 'brace: {') + 1,
-    says: /missing|bracket|quote/,
+    says: /the indentation does not fit|bracket/,
   },
   {
     what: 'two belongings of one id',
@@ -43,8 +43,8 @@ const REFUSED: readonly Refused[] = [
   },
   {
     what: 'a reference that leads nowhere',
-    ...changed('loads: [water, camp]', 'loads: [water, camping]'),
-    says: /names the load "camping", which is not in the file; did you mean "camp"\?/,
+    ...changed('loads: [water, camp]', 'loads: [water, camps]'),
+    says: /names the load "camps", which is not in the file; did you mean "camp"\?/,
   },
   {
     what: 'a thing the catalogue does not know',
@@ -211,7 +211,7 @@ describe('a question that makes no sense', () => {
     ['a limit in words', ['--limit', 'much'], /much/],
     ['a limit that two countries read differently', ['--limit', '2 gallons'], /gallon/],
     ['a limit in litres', ['--limit', '20 litres'], /litres/],
-    ['a negative limit', ['--limit=-5 kg'], /limit.*-5 kg|-5 kg.*limit/],
+    ['a negative limit', ['--limit=-5 kg'], /--limit wants a mass from 0 to 10,000 kg, not "-5 kg"/],
     ['a chance of certainty', ['--chance', '100%'], /not a chance; write 95% or 0\.95, less than certain/],
     ['a chance of nothing', ['--chance', '0'], /not a chance/],
     ['a chance in words', ['--chance', 'good'], /"good" is not a chance/],
@@ -241,9 +241,9 @@ describe('a question that makes no sense', () => {
     const none = await runOn({ files }, 'why', WAGON_FILE, 'zeppelin');
     expect(none).toMatchObject({ code: 1, out: '' });
     expect(none.err).toContain('Nothing in this plan is called "zeppelin"');
-    const several = await runOn({ files }, 'why', WAGON_FILE, 'wheel');
+    const several = await runOn({ files }, 'why', WAGON_FILE, 'combination wrench');
     expect(several).toMatchObject({ code: 1, out: '' });
-    expect(several.err).toMatch(/"wheel" could be .*give one id/s);
+    expect(several.err).toMatch(/"combination wrench" could be .*give one id/s);
   });
 
   it('tables: a table that is not there', async () => {
@@ -323,7 +323,7 @@ describe('what is written', () => {
       '--json',
     );
     expect(again.code).toBe(0);
-    expect(again.out).toContain('"belongings": 53');
+    expect(again.out).toContain('"belongings": 52');
   });
 
   it('import leaves a garage of a newer version alone', async () => {

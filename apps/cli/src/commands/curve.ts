@@ -1,6 +1,6 @@
 import { frontier } from '@waymend/core/choosing/frontier';
 import { chanceOfLoss } from '@waymend/planner/explain/reading';
-import { prepare } from '@waymend/planner/plan/plan-trip';
+import { prepare, solve } from '@waymend/planner/plan/plan-trip';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import type { ExitCode, Io } from '../io.ts';
@@ -9,6 +9,7 @@ import { asked } from '../text/ask.ts';
 import { curveText, gapOf } from '../text/curve-text.ts';
 import { paintFor } from '../text/paint.ts';
 import { garageAt, refuse } from './garage-at.ts';
+import { noPlan } from './planned.ts';
 
 /** Mass against chance, every point proven or with its gap (M9). */
 export async function curveCommand(
@@ -34,25 +35,33 @@ export async function curveCommand(
     return EXIT.refused;
   }
   const solver = await createHighsSolver();
+  const patience = {
+    clock: () => io.clock() / 1000,
+    shouldStop: io.stopAsked,
+    ...(how.value.seconds === null ? {} : { timeLimit: how.value.seconds }),
+  };
   let done = 0;
   const answer = frontier(made.value.stated.problem, solver, {
     points,
-    clock: () => io.clock() / 1000,
-    timeLimit: how.value.seconds ?? 60,
-    shouldStop: io.stopAsked,
+    ...patience,
     onPoint: () => {
       done += 1;
       if (io.interactive) io.err(`\r\u001b[K${done} of about ${points} points ...`);
     },
   });
   if (io.interactive) io.err('\r\u001b[K');
-  if (answer.kind !== 'frontier') {
-    const message =
-      answer.kind === 'failed'
-        ? `The solver gave up: ${answer.cause}`
-        : 'No kit satisfies these limits; waymend plan says which clash';
-    refuse(io, [{ id: answer.kind, message }]);
-    return answer.kind === 'failed' ? EXIT.refused : EXIT.noPlan;
+  if (answer.kind === 'failed') {
+    refuse(io, [{ id: 'solver-failed', message: `The solver gave up: ${answer.cause}` }]);
+    return EXIT.refused;
+  }
+  if (answer.kind === 'no-plan') {
+    const question = { ...how.value.question, aim: { kind: 'best-chance' } } as const;
+    const outcome = solve(made.value, question, solver, patience);
+    if (outcome.kind === 'no-plan') return noPlan(io, how.value.json, outcome.sentences);
+    refuse(io, [
+      { id: 'curve-unfinished', message: 'No point was found in the time given; allow more --seconds' },
+    ]);
+    return EXIT.refused;
   }
   const shown = [...answer.points].sort((a, b) => a.grams - b.grams);
   if (how.value.json) {

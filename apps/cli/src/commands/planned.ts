@@ -44,15 +44,6 @@ export async function planned(
     refuse(io, [made.error]);
     return code(EXIT.refused);
   }
-  const unknown = (question.value.question.mustDo ?? []).filter(
-    (id) => !SHIPPED_TRADE.jobs.some((j) => j.id === id),
-  );
-  if (unknown.length > 0) {
-    refuse(io, [
-      { id: 'job-unknown', message: `There is no job ${unknown.join(', ')}; waymend tables jobs lists them` },
-    ]);
-    return code(EXIT.refused);
-  }
   const solver = await createHighsSolver();
   const progress = progressOn(io);
   const outcome = solve(made.value, question.value.question, solver, {
@@ -67,12 +58,7 @@ export async function planned(
       refuse(io, [outcome.refusal]);
       return code(EXIT.refused);
     case 'no-plan':
-      if (question.value.json)
-        io.out(`${JSON.stringify({ schema: 'waymend.no-plan/1', clashes: outcome.sentences }, null, 2)}\n`);
-      io.err(
-        `${['No kit satisfies these limits.', ...outcome.sentences].flatMap((s) => paragraph(s, 0, 2)).join('\n')}\n`,
-      );
-      return code(EXIT.noPlan);
+      return code(noPlan(io, question.value.json, outcome.sentences));
     case 'solved': {
       const answer = answerOf(made.value, question.value.question, outcome.solved, SHIPPED_TRADE);
       if (!answer.ok) {
@@ -91,6 +77,14 @@ export async function planned(
       };
     }
   }
+}
+
+/** Says which limits clash and by how much each would have to give. */
+export function noPlan(io: Io, json: boolean, clashes: readonly string[]): ExitCode {
+  if (json) io.out(`${JSON.stringify({ schema: 'waymend.no-plan/1', clashes }, null, 2)}\n`);
+  const lines = ['No kit satisfies these limits.', ...clashes].flatMap((s) => paragraph(s, 0, 2));
+  io.err(`${lines.join('\n')}\n`);
+  return EXIT.noPlan;
 }
 
 function code(value: ExitCode): PlannedOrCode {

@@ -1,3 +1,4 @@
+import { JOBS } from '@waymend/catalogue/jobs/all';
 import type { Question } from '@waymend/planner/plan/plan-trip';
 import { amountIn } from '@waymend/garage/record/quantity-text';
 import type { Garage } from '@waymend/garage/record/schema';
@@ -16,6 +17,9 @@ export interface Asked {
 /** Longest a plan thinks when nobody says otherwise: then it gives the best found, with its gap. */
 const PATIENCE_SECONDS = 60;
 
+/** No kit rides that would weigh more; the garage file stops there too. */
+const MOST_GRAMS = 10_000_000;
+
 export function asked(garage: Garage, options: Readonly<Record<string, unknown>>): Result<Asked> {
   const trip = tripOf(garage, text(options['trip']));
   if (!trip.ok) return trip;
@@ -30,6 +34,12 @@ export function asked(garage: Garage, options: Readonly<Record<string, unknown>>
   const chance = chanceOf(text(options['chance']));
   if (!chance.ok) return chance;
   const must = list(options['must']);
+  const unknown = (must ?? []).filter((id) => !JOBS.some((job) => job.id === id));
+  if (unknown.length > 0)
+    return refuse(
+      'job-unknown',
+      `There is no job ${unknown.join(', ').slice(0, 60)}; waymend tables jobs lists them`,
+    );
   const aim: Question['aim'] =
     chance.value !== null
       ? { kind: 'least-mass', chance: chance.value }
@@ -76,6 +86,8 @@ function massLimit(given: string | null): Result<number | 'none' | undefined> {
   if (given === 'none') return ok('none');
   const mass = amountIn('g', /^\d+([.,]\d+)?$/.test(given.trim()) ? `${given} kg` : given);
   if (!mass.ok) return mass;
+  if (mass.value < 0 || mass.value > MOST_GRAMS)
+    return refuse('limit-unclear', `--limit wants a mass from 0 to 10,000 kg, not "${given.slice(0, 20)}"`);
   return ok(Math.round(mass.value));
 }
 
