@@ -30,7 +30,7 @@ export function ownedPieces(
 ): Result<Table> {
   const pieces: ScenePiece[] = [];
   const bundles: SceneBundle[] = [];
-  for (const [id, belonging] of Object.entries(garage.belongings)) {
+  for (const [id, belonging] of inOrder(garage)) {
     if (belonging.set !== undefined) {
       bundles.push({
         id,
@@ -47,6 +47,11 @@ export function ownedPieces(
     pieces.push(...copies.value);
   }
   return ok({ pieces, bundles });
+}
+
+/** By id: the order in which a file happens to list things changes no answer, not even between equals. */
+function inOrder(garage: Garage): readonly (readonly [string, Belonging])[] {
+  return Object.entries(garage.belongings).sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
 function copiesOf(
@@ -107,7 +112,7 @@ export function readyPieces(
   catalogue: ReadonlyMap<string, CatalogueBelonging>,
 ): Result<readonly ScenePiece[]> {
   const out: ScenePiece[] = [];
-  for (const [id, belonging] of Object.entries(garage.belongings)) {
+  for (const [id, belonging] of inOrder(garage)) {
     if (!COUNTS_FOR_NOTHING.has(belonging.state) || belonging.doesNotFit || belonging.set !== undefined)
       continue;
     const copies = copiesOf(garage, id, { ...belonging, state: 'ready', copies: 1 }, catalogue);
