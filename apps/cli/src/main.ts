@@ -22,11 +22,16 @@ if (isMainThread) {
     argv: process.argv.slice(2),
     flag,
     interactive: process.stderr.isTTY,
-    colour: process.stdout.isTTY && process.env['NO_COLOR'] === undefined && process.env['TERM'] !== 'dumb',
+    colour: process.stdout.isTTY && (process.env['NO_COLOR'] ?? '') === '' && process.env['TERM'] !== 'dumb',
   };
   const worker = new Worker(new URL(import.meta.url), { workerData: errand });
   process.on('SIGINT', () => {
     if (Atomics.exchange(raised, 0, 1) === 1) process.exit(INTERRUPTED);
+  });
+  // The reader has seen enough (`waymend plan FILE | head`): nothing is wrong.
+  process.stdout.on('error', (cause: NodeJS.ErrnoException) => {
+    if (cause.code === 'EPIPE') process.exit(0);
+    throw cause;
   });
   worker.on('error', (cause) => {
     process.stderr.write(`${cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)}\n`);
