@@ -13,12 +13,13 @@ export function doubtfulSizes(garage: Garage, at: PlaceInFile): readonly Refusal
     whose: string,
     text: string | undefined,
     confirmed: boolean,
+    of: 'head' | 'tool',
   ): void => {
     if (text === undefined) return;
     const size = parseSize(text);
     if (!size.ok) {
       refusals.push(at.refusal('size-unknown', path, `${whose}: ${size.error.message}`));
-    } else if (!confirmed && !isOfAStandard(size.value)) {
+    } else if (!confirmed && !isOfAStandard(size.value, of)) {
       const metric = size.value.kind === 'across-flats' && size.value.system === 'metric';
       const near = metric ? `, ${nearestMetric(inMillimetres(size.value.width))} mm is the nearest` : '';
       refusals.push(
@@ -31,18 +32,13 @@ export function doubtfulSizes(garage: Garage, at: PlaceInFile): readonly Refusal
     }
   };
   for (const [id, { size, counterHold, confirmed }] of Object.entries(garage.fittings)) {
-    look(['fittings', id, 'size'], `fitting ${id}`, size, confirmed);
-    if (typeof counterHold === 'object') {
-      look(
-        ['fittings', id, 'counterHold', 'size'],
-        `the counter-hold of fitting ${id}`,
-        counterHold.size,
-        confirmed,
-      );
-    }
+    look(['fittings', id, 'size'], `fitting ${id}`, size, confirmed, 'head');
+    if (typeof counterHold !== 'object') continue;
+    const path = ['fittings', id, 'counterHold', 'size'];
+    look(path, `the counter-hold of fitting ${id}`, counterHold.size, confirmed, 'head');
   }
   for (const [id, { size, confirmed }] of Object.entries(garage.belongings)) {
-    look(['belongings', id, 'size'], `belonging ${id}`, size, confirmed);
+    look(['belongings', id, 'size'], `belonging ${id}`, size, confirmed, 'tool');
   }
   return refusals;
 }

@@ -5,29 +5,41 @@ export const MOST_CHARACTERS = 5_000_000;
 /** The deepest a garage goes is six; beyond this a file is not a garage. */
 export const MOST_DEPTH = 12;
 
-/** Looks at a text before anything is parsed: size, emptiness, binary, brackets within brackets. Null when it may be read. */
-export function whyUnreadable(text: string, name: string): Refusal | null {
+/** What to do about an empty or binary text, by what it should be. */
+const ADVICE = {
+  garage: {
+    empty: 'write "waymend: 1" and a name, or start a new garage',
+    binary: 'a garage is a YAML or JSON file, a spreadsheet is read by import',
+    large: 'check that it is a garage file',
+  },
+  list: {
+    empty: 'write one thing on a line',
+    binary: 'a list is plain text or CSV, a spreadsheet ends in .xlsx',
+    large: 'check that it is a list of belongings',
+  },
+} as const;
+
+/** Looks at a text before anything is parsed: size, emptiness, binary. Null when it may be read. */
+export function whyNoText(text: string, name: string, what: keyof typeof ADVICE): Refusal | null {
+  const advice = ADVICE[what];
   if (text.length > MOST_CHARACTERS) {
     const size = (text.length / 1e6).toFixed(1);
     return {
       id: 'file-too-large',
-      message: `${name} has ${size} million characters and at most 5 million are read; check that it is a garage file`,
+      message: `${name} has ${size} million characters and at most 5 million are read; ${advice.large}`,
     };
   }
-  if (text.trim() === '' || text === '\uFEFF') {
-    return {
-      id: 'file-empty',
-      message: `${name} is empty; write "waymend: 1" and a name, or start a new garage`,
-    };
-  }
-  const binary = lineOfBinary(text);
-  if (binary !== null) {
-    return {
-      id: 'file-binary',
-      message: `${name}, line ${binary}: this is not text; a garage is a YAML or JSON file, a spreadsheet is read by import`,
-      line: binary,
-    };
-  }
+  if (text.trim() === '' || text === '\uFEFF')
+    return { id: 'file-empty', message: `${name} is empty; ${advice.empty}` };
+  const line = lineOfBinary(text);
+  if (line === null) return null;
+  return { id: 'file-binary', message: `${name}, line ${line}: this is not text; ${advice.binary}`, line };
+}
+
+/** The same for a garage, and brackets within brackets. */
+export function whyUnreadable(text: string, name: string): Refusal | null {
+  const refusal = whyNoText(text, name, 'garage');
+  if (refusal !== null) return refusal;
   const deep = lineTooDeep(text);
   return deep === null ? null : tooDeep(name, deep);
 }

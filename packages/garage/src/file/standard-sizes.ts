@@ -42,12 +42,18 @@ export function sizesOf(offer: Offer): readonly string[] {
   return 'ends' in offer ? offer.ends.map(({ size }) => size) : [];
 }
 
-/** Whether something in a standard or the catalogue has this size; an off size is asked about, not refused. */
-export function isOfAStandard(size: Size): boolean {
+/**
+ * Whether something in a standard or the catalogue has this size; an off size is asked about, not refused. Heads are made to
+ * standards; wrenches and sockets are sold in every whole millimetre (common practice).
+ */
+export function isOfAStandard(size: Size, of: 'head' | 'tool'): boolean {
   switch (size.kind) {
     case 'across-flats': {
       const mm = inMillimetres(size.width);
-      if (size.system === 'metric') return METRIC.has(thousandths(mm));
+      if (size.system === 'metric') {
+        const whole = of === 'tool' && Math.abs(mm - Math.round(mm)) < 1e-6 && mm >= 3 && mm <= 85;
+        return whole || METRIC.has(thousandths(mm));
+      }
       // ASME B18.2.1 widths go by 1/16 in from 7/16 up; keys and small heads by 1/32 and 1/64 (recalled).
       const sixtyFourths = (mm / MM_PER_INCH) * 64;
       const step = sixtyFourths > 64 ? 4 : sixtyFourths > 16 ? 2 : 1;

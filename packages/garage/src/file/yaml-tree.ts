@@ -1,6 +1,7 @@
 import type { Refusal, Result } from '@waymend/core/result';
 import type { Document, ParsedNode } from 'yaml';
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import { isForbiddenName } from '../record/forbidden-names.ts';
 import { MOST_DEPTH, tooDeep } from './limits.ts';
 
 /** What YAML and JSON share: plain values. */
@@ -12,9 +13,6 @@ export interface Tree {
   /** 1-based line of a path, or of the nearest part around it. */
   readonly lineOf: (path: readonly PropertyKey[]) => number;
 }
-
-/** Names that objects of the language answer to; a file has no business with them. */
-const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 
 const MOST_REFUSALS = 20;
 
@@ -78,7 +76,7 @@ export function parseTree(text: string, name: string): Result<Tree, readonly Ref
           refuse('yaml-key', keyLine, 'a name must be plain text; write it without brackets, tags or stars');
           continue;
         }
-        if (FORBIDDEN_KEYS.has(key)) {
+        if (isForbiddenName(key)) {
           refuse('key-forbidden', keyLine, `"${key}" cannot be a name here; choose another`);
           continue;
         }

@@ -3,12 +3,12 @@ import type { Clause, ClauseValue } from './clause.ts';
 import { isDriveSize } from './clause.ts';
 import { gramsBetween } from './sizes.ts';
 import type { Traits } from './traits.ts';
-import { isModifier } from './words.ts';
+import { isModifier, stem } from './words.ts';
 
 /** Sizes are given loosely: 10 in for 255 mm, 18 in for 470 mm. */
 const LOOSELY = 0.06;
-const SMALL = new Set(['small', 'little', 'short', 'mini', 'light']);
-const LARGE = new Set(['large', 'big', 'long', 'heavy', 'wide']);
+const SMALL = new Set(['small', 'little', 'short', 'mini'].map(stem));
+const LARGE = new Set(['large', 'big', 'long', 'heavy', 'wide'].map(stem));
 
 /**
  * Chooses among things of one name that differ by drive, length, capacity or description: 'locking pliers 180', '4 t
@@ -31,14 +31,21 @@ export function chooseDescribed(
     return told === 0 ? 0 : told - 0.5 * untold;
   };
 
-  const fractions = clause.values.flatMap(({ fraction }) => (fraction === null ? [] : [fraction]));
+  const fractions = clause.values.flatMap(({ fraction, toFraction }) =>
+    [fraction, toFraction].filter((one) => one !== null),
+  );
+  // 'two tyre levers' are the pair rather than two of the single one.
+  const lead = values.find((value) => value.leads && isCount(value))?.value ?? null;
+  const said = clause.copies ?? lead;
+  const together = said !== null && said > 1 ? said : clause.pair ? 2 : null;
   const scored = byDrive.candidates.map((traits, order) => {
     const met = values.filter((value) => meets(traits, value));
     const masses = clause.grams !== null && massOf(traits, clause.grams) ? 1 : 0;
     const inOrder = fractions.length > 1 && fractions.join() === traits.drives.join() ? 2 : 0;
-    return { traits, order, met, score: 3 * (met.length + masses + inOrder) + describes(traits) };
+    const pack = together !== null && traits.pack === together ? 2 : 0;
+    return { traits, order, met, score: 3 * (met.length + masses + inOrder) + pack + describes(traits) };
   });
-  const bySize = sizeWord(words);
+  const bySize = sizeWord(telling);
   const weigh = (traits: Traits): number => bySize * traits.entry.grams;
   const best = [...scored].sort(
     (a, b) => b.score - a.score || weigh(b.traits) - weigh(a.traits) || a.order - b.order,
@@ -87,11 +94,18 @@ function withDrive(
   if (drive === null || driven.length === 0)
     return { candidates, values: clause.values, sureness: 1, told: false };
   const values =
-    clause.drive === null ? clause.values.filter((value) => !isDriveSize(value.fraction)) : clause.values;
+    clause.drive === null
+      ? clause.values.filter((value) => value.to !== null || !isDriveSize(value.fraction))
+      : clause.values;
+  const drives = new Set(
+    clause.values.flatMap(({ fraction: one, to }) => (isDriveSize(one) && to === null ? [one] : [])),
+  );
+  // 'ratchet 3/8 and ratchet 1/4' are two things; an adapter has two drives.
+  const one = drives.size <= 1 || driven.some(({ drives: own }) => own.length > 1);
   const kept = driven.filter(({ drives }) => drives.includes(drive));
   return kept.length === 0
     ? { candidates: driven, values, sureness: 0.6, told: false }
-    : { candidates: kept, values, sureness: 1, told: true };
+    : { candidates: kept, values, sureness: one ? 1 : 0.7, told: true };
 }
 
 /** Whether a typed number is one of the thing's own: same unit, or none; lengths loosely, ranges within. */
@@ -101,7 +115,9 @@ function meets({ measures, entry }: Traits, { value, unit, to, code }: ClauseVal
   const near = (number: number): boolean =>
     measures.some(
       (measure) =>
-        (unit === null || measure.unit === null || unit === measure.unit) &&
+        (measure.unit === null ||
+          unit === measure.unit ||
+          (unit === null && (number >= 20 || (measure.unit === 'mm' && number === measure.value)))) &&
         Math.abs(measure.value - number) <= LOOSELY * measure.value,
     );
   return near(value) && (to === null || near(to));
@@ -116,9 +132,9 @@ export function isNominalMass(traits: Traits, grams: number): boolean {
   return massOf(traits, grams);
 }
 
-function sizeWord(words: ReadonlySet<string>): -1 | 0 | 1 {
-  if ([...words].some((word) => SMALL.has(word))) return -1;
-  return [...words].some((word) => LARGE.has(word)) ? 1 : 0;
+function sizeWord(words: readonly string[]): -1 | 0 | 1 {
+  if (words.some((word) => SMALL.has(word))) return -1;
+  return words.some((word) => LARGE.has(word)) ? 1 : 0;
 }
 
 function severalOf(
@@ -126,11 +142,17 @@ function severalOf(
   candidates: readonly Traits[],
   byOne: number,
 ): readonly Traits[] | null {
-  if (values.length < 2 || byOne >= values.length) return null;
-  const each = values.map((value) => candidates.find((traits) => meets(traits, value)));
+  const [first, ...others] = values;
+  // '2 shifters, 6" and 12"': the first number says how many follow.
+  const counts = first !== undefined && isCount(first) && first.leads && others.length === first.value;
+  const telling = counts ? others : values;
+  if (telling.length < 2 || byOne >= telling.length) return null;
+  const [one] = telling;
+  if (!telling.every(({ unit, value }) => unit === one?.unit && (unit !== null || value >= 20))) return null;
+  const each = telling.map((value) => candidates.find((traits) => meets(traits, value)));
   const found = each.filter((traits) => traits !== undefined);
   const different = new Set(found.map(({ entry }) => entry.id)).size;
-  return found.length === values.length && different === found.length ? found : null;
+  return found.length === telling.length && different === found.length ? found : null;
 }
 
 /** A length that none has: the nearest one, with its real length and a mass in proportion. */

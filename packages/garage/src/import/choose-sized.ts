@@ -94,7 +94,8 @@ export function chooseSized(clause: Clause, of: SizedClass, pool: readonly Trait
     items,
     sureness: Math.max(sureness, 0.3),
     ...(strange.length > 0 ? { why: `size ${strange.join(', ')} is not known and was left out` } : {}),
-    ...(copies === null ? {} : { copies }),
+    // '3 sockets 10 12 13' are three in all.
+    ...(copies === null || copies === wanted.length ? {} : { copies }),
   };
 }
 

@@ -23,8 +23,9 @@ export interface ClauseValue {
   readonly inch: boolean;
   readonly fraction: string | null;
   readonly code: 'T' | 'E' | 'M' | '#' | null;
-  /** End of a range that starts at `value`. */
+  /** End of a range that starts at `value`, and how it was typed when in inches. */
   readonly to: number | null;
+  readonly toFraction: string | null;
   /** Before any word: '1/2 sockets 10 12', '3 sockets 10 mm'. */
   readonly leads: boolean;
 }
@@ -49,6 +50,7 @@ export interface Clause {
 const DRIVE_WORDS = new Set(['drive', 'dr', 'drv', 'sq', 'square', 'sqdr', 'sd']);
 const INCH_WORDS = new Set(['imperial', 'af', 'sae', 'inch', 'inches', 'unf', 'unc']);
 const DRIVE_SIZES = new Set(['1/4', '3/8', '1/2', '3/4']);
+const SHALLOW = new Set(['shallow', 'normal', 'regular', 'standard']);
 const MOST_COPIES = 500;
 
 export function isDriveSize(fraction: string | null): fraction is string {
@@ -95,11 +97,11 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
         return;
       }
       if (token.word === 'metric' || token.word === 'mm') return;
-      if (token.word === 'pair') pair = true;
+      if (token.word === 'pair' || token.word === 'pairs') pair = true;
       if (token.word === 'deep') depth = 'deep';
-      if (token.word === 'shallow') depth = 'shallow';
+      if (SHALLOW.has(token.word)) depth = 'shallow';
       if (isFiller(token.word)) return;
-      const share = token.remark ? 0 : token.bracket ? 0.25 : aside ? 0.3 : 1;
+      const share = token.remark ? 0 : token.bracket ? 0.25 : aside ? 0.15 : 1;
       const joined = joinedWith(words.at(-1), before, token.word, index);
       if (joined !== null) {
         words[words.length - 1] = joined;
@@ -112,7 +114,7 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
           words.push({
             form: resolved,
             near: share,
-            share: isModifier(resolved) || isModifier(token.word) ? share * 0.3 : share,
+            share: share * shareOf(resolved, token.word, found !== null),
             sureness: found?.sureness ?? 1,
             known: found !== null,
             typed: token.word,
@@ -126,6 +128,7 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
         grams ??= token.value;
         return;
       }
+      if (token.unit === 'points') return;
       if (token.unit === 'pieces') {
         pieces ??= token.value;
         return;
@@ -135,6 +138,17 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
         return;
       }
       const whole = Number.isInteger(token.value) && token.value >= 1 && token.value <= MOST_COPIES;
+      // '(3)'
+      if (
+        token.bracket &&
+        token.unit === null &&
+        whole &&
+        before?.bracket !== true &&
+        next?.bracket !== true
+      ) {
+        copies ??= token.value;
+        return;
+      }
       const afterTimes = before?.kind === 'mark' && before.mark === 'times';
       const beforeTimes = next?.kind === 'mark' && next.mark === 'times';
       if (token.unit === null && whole && token.fraction === null) {
@@ -163,6 +177,7 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
       fraction: token.kind === 'number' ? token.fraction : null,
       code: token.kind === 'code' ? token.letter : null,
       to: null,
+      toFraction: null,
       leads: words.length === 0,
     };
     const list = leavingOut ? except : values;
@@ -172,12 +187,19 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
         ...start,
         inch: start.inch || value.inch,
         to: value.value,
+        toFraction: value.fraction,
         unit: start.unit ?? value.unit,
       };
     } else list.push(value);
     ranging = false;
   });
   return { words, values, except, drive, depth, copies, pair, pieces, grams, inchHint };
+}
+
+/** How a thing is counts less than what it is, and least where no name has the word. */
+function shareOf(form: string, typed: string, known: boolean): number {
+  if (!isModifier(form) && !isModifier(typed)) return 1;
+  return known ? 0.3 : 0.1;
 }
 
 /** 'crow bar' where names say 'crowbar'. */

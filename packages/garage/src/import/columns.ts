@@ -5,7 +5,7 @@ export type ColumnKind = 'name' | 'copies' | 'size' | 'drive' | 'mass' | 'price'
 
 export interface Column {
   readonly kind: ColumnKind;
-  /** Unit in the heading: 'weight (kg)'. */
+  /** Unit of mass in the heading: 'weight (kg)'. */
   readonly unit: string | null;
 }
 
@@ -57,7 +57,7 @@ export function columnOf(heading: string): Column | null {
   const words = text.match(/\p{L}+/gu) ?? [];
   const kind = words.map((word) => KIND_BY_WORD.get(word)).find((found) => found !== undefined);
   if (kind === undefined) return null;
-  const unit = words.find((word) => ['mass', 'length'].includes(unitOf(word)?.kind ?? '')) ?? null;
+  const unit = words.find((word) => unitOf(word)?.kind === 'mass') ?? null;
   return { kind, unit };
 }
 

@@ -1,3 +1,4 @@
+import { isForbiddenName } from '../record/forbidden-names.ts';
 import type { Belonging, Garage } from '../record/schema.ts';
 import { belonging } from '../record/schema.ts';
 import type { ImportMatch, SetMatch, ThingMatch } from './reading.ts';
@@ -22,7 +23,7 @@ export const idFromContent: IdMaker = (wish, isTaken) => {
       .slice(0, 56) || 'thing';
   for (let n = 1; ; n++) {
     const id = n === 1 ? base : `${base}-${n}`;
-    if (!isTaken(id)) return id;
+    if (!isTaken(id) && !isForbiddenName(id)) return id;
   }
 };
 

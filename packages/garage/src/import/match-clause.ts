@@ -2,8 +2,10 @@ import { chooseDescribed } from './choose-described.ts';
 import type { Choice, Item } from './choose-sized.ts';
 import { chooseSized } from './choose-sized.ts';
 import type { Clause, ClauseWord } from './clause.ts';
+import { isDriveSize } from './clause.ts';
 import type { Phrase, PhraseIndex } from './phrase-index.ts';
 import type { SizedClass, Traits } from './traits.ts';
+import { isModifier, stem } from './words.ts';
 
 /** What a clause was taken for. */
 export type ClauseMatch =
@@ -131,7 +133,7 @@ function rank(words: readonly ClauseWord[], index: PhraseIndex): readonly Ranked
       0,
     );
     const covered = held / phrase.weight;
-    ranked.push({ phrase, covered, score: covered ** 1.5 * held });
+    ranked.push({ phrase, covered, score: phrase.sureness * covered ** 1.5 * held });
   }
   return ranked
     .sort((a, b) => Number(b.phrase.own) - Number(a.phrase.own) || b.score - a.score)
@@ -149,6 +151,7 @@ function phraseScore(
   const explained = new Set(phrase.words);
   const first = 'items' in choice ? choice.items[0]?.id : phrase.ids[0];
   for (const word of index.traits.get(first ?? '')?.words ?? []) explained.add(word);
+  const also = index.vocabulary.get(first ?? '');
   let total = 0;
   let told = 0;
   for (const { form, share, known } of words) {
@@ -156,9 +159,11 @@ function phraseScore(
     const weight = share * (known ? index.weightOf(form) : UNKNOWN_WEIGHT);
     total += weight;
     if (explained.has(form)) told += weight;
+    // Said of it, though not in this name: 'drive shaft CV'.
+    else if (also?.has(form) === true) told += weight / 2;
   }
   const spoken = total === 0 ? 1 : told / total;
-  return covered ** 1.5 * (0.3 + 0.7 * spoken);
+  return phrase.sureness * covered ** 1.5 * (0.3 + 0.7 * spoken);
 }
 
 /** Weight of a word that stands in no name: about that of a rare one. */
@@ -168,7 +173,7 @@ function choose(clause: Clause, phrase: Phrase, index: PhraseIndex): Choice {
   const traits = phrase.ids.flatMap((id) => index.traits.get(id) ?? []);
   const of = classOf(traits, clause);
   if (of !== null) {
-    const choice = chooseSized(clause, of, byClass(of, index));
+    const choice = chooseSized(clause, of, index.byClass.get(of) ?? []);
     if (!('missing' in choice) || !TELLABLE.has(of)) return choice;
     const sized = traits.filter((one) => one.class === of);
     return chooseDescribed(clause, sized, phrase.words, index.weightOf);
@@ -193,7 +198,8 @@ function classOf(traits: readonly Traits[], clause: Clause): SizedClass | null {
 
 /** T and E numbers, and a drive with sizes, say what is meant by themselves: 'T-bits T20-T50', '36 mm 1/2 drive'. */
 function byCode(clause: Clause, index: PhraseIndex): ClauseMatch | null {
-  const has = (...words: readonly string[]): boolean => clause.words.some(({ form }) => words.includes(form));
+  const has = (...words: readonly string[]): boolean =>
+    clause.words.some(({ form }) => words.map(stem).includes(form));
   const codes = new Set(clause.values.map(({ code }) => code));
   const of: SizedClass | null =
     codes.has('E') && !has('key', 'wrench')
@@ -202,16 +208,20 @@ function byCode(clause: Clause, index: PhraseIndex): ClauseMatch | null {
         ? 'lobe-bit'
         : null;
   const headless = clause.words.every(
-    ({ known, share, form }) => share < 0.5 || form === 'deep' || form === 'shallow' || !known,
+    ({ known, share, form }) =>
+      share < 0.5 || isModifier(form) || form === 'deep' || form === 'shallow' || !known,
   );
+  const driven =
+    clause.drive !== null ||
+    (clause.depth !== null && clause.values.some(({ fraction }) => isDriveSize(fraction)));
   const bare =
-    clause.drive !== null &&
+    driven &&
     clause.values.length > 0 &&
     headless &&
     clause.words.every(({ known, share }) => known || share < 0.5);
   const which = of ?? (bare ? 'socket' : null);
   if (which === null) return null;
-  const choice = chooseSized(clause, which, byClass(which, index));
+  const choice = chooseSized(clause, which, index.byClass.get(which) ?? []);
   if ('missing' in choice) return null;
   const strange = clause.words.filter(({ known, share }) => !known && share >= 0.5).length;
   return {
@@ -222,8 +232,4 @@ function byCode(clause: Clause, index: PhraseIndex): ClauseMatch | null {
     ...(choice.why === undefined ? {} : { why: choice.why }),
     alternatives: [],
   };
-}
-
-function byClass(of: SizedClass, index: PhraseIndex): readonly Traits[] {
-  return [...index.traits.values()].filter((traits) => traits.class === of);
 }

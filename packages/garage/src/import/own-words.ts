@@ -1,5 +1,6 @@
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
+import { isForbiddenName } from '../record/forbidden-names.ts';
 import type { Garage } from '../record/schema.ts';
 import type { ImportCatalogue } from './catalogue.ts';
 import { SHIPPED_CATALOGUE } from './catalogue.ts';
@@ -46,7 +47,7 @@ export function teach(
       `"${word.slice(0, 80)}" cannot be taught; use a word of at least two letters and at most 80`,
     );
   }
-  if (plain === '__proto__') return refuse('word-unusable', 'this word cannot be taught; use another');
+  if (isForbiddenName(plain)) return refuse('word-unusable', 'this word cannot be taught; use another');
   const meaning = means.trim();
   if (meaning === '' || meaning.length > 200) {
     return refuse(

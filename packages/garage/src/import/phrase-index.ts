@@ -1,9 +1,9 @@
 import type { ImportCatalogue } from './catalogue.ts';
 import { editDistance } from '../file/nearest.ts';
 import { MORE_NAMES } from './more-names.ts';
-import type { Traits } from './traits.ts';
+import type { SizedClass, Traits } from './traits.ts';
 import { traitsOf } from './traits.ts';
-import { formsOfText } from './words.ts';
+import { formsOf, isModifier, wordsOf } from './words.ts';
 
 /** Something people call things: its words, and what it may mean, the usual one first. */
 export interface Phrase {
@@ -13,6 +13,8 @@ export interface Phrase {
   readonly weight: number;
   /** Taught by the owner: goes before everything else. */
   readonly own: boolean;
+  /** Below 1 for half a name that still can mean only one thing. */
+  readonly sureness: number;
 }
 
 /** The names of a catalogue, ready to be compared with typed words. */
@@ -20,6 +22,9 @@ export interface PhraseIndex {
   readonly phrases: readonly Phrase[];
   readonly byWord: ReadonlyMap<string, readonly number[]>;
   readonly traits: ReadonlyMap<string, Traits>;
+  readonly byClass: ReadonlyMap<SizedClass, readonly Traits[]>;
+  /** Every word that some name of a thing has. */
+  readonly vocabulary: ReadonlyMap<string, ReadonlySet<string>>;
   /** How much a word tells: rare words tell most. 0 for words that stand in no name. */
   readonly weightOf: (word: string) => number;
   /** The word of a name that a typed one means, or null; `sureness` is below 1 for a misspelling. */
@@ -35,7 +40,7 @@ export function phraseIndexOf(
   const known = (ids: readonly string[]): readonly string[] => ids.filter((id) => traits.has(id));
   const drafts = new Map<string, { words: readonly string[]; ids: readonly string[]; own: boolean }>();
   const add = (text: string, ids: readonly string[], taught = false): void => {
-    const words = [...new Set(asOneWord(formsOfText(text), single))];
+    const words = [...new Set(asOneWord(wordsOf(text), single).flatMap(formsOf))];
     if (words.length === 0 || ids.length === 0) return;
     const key = [...words].sort().join(' ');
     const before = drafts.get(key);
@@ -49,9 +54,7 @@ export function phraseIndexOf(
       [name, name.split(/,|:| with /)[0] ?? name].map((text) => [text, [id]] as const),
     ),
   ];
-  const single = new Set(
-    [...own.map(({ text }) => text), ...names.map(([text]) => text)].flatMap(formsOfText),
-  );
+  const single = new Set([...own.map(({ text }) => text), ...names.map(([text]) => text)].flatMap(wordsOf));
   for (const { text, ids } of own) add(text, known(ids), true);
   for (const [text, ids] of names) add(text, known(ids));
 
@@ -62,15 +65,57 @@ export function phraseIndexOf(
     const times = count.get(word);
     return times === undefined ? 0 : Math.log(1 + drafts.size / times);
   };
-  const phrases = [...drafts.values()].map((draft) => ({
+  const phrases = [...drafts.values(), ...tellingWords([...drafts.values()])].map((draft) => ({
+    sureness: 1,
     ...draft,
     weight: draft.words.reduce((sum, word) => sum + weightOf(word), 0),
   }));
   const byWord = new Map<string, number[]>();
   phrases.forEach(({ words }, i) => {
-    for (const word of words) byWord.set(word, [...(byWord.get(word) ?? []), i]);
+    for (const word of words) {
+      const before = byWord.get(word) ?? [];
+      byWord.set(word, before);
+      before.push(i);
+    }
   });
-  return { phrases, byWord, traits, weightOf, resolve: resolver(count, phrases) };
+  const vocabulary = new Map<string, Set<string>>();
+  for (const { words, ids } of phrases) {
+    const [id] = ids;
+    if (id === undefined) continue;
+    const before = vocabulary.get(id) ?? new Set();
+    vocabulary.set(id, before);
+    for (const word of words) before.add(word);
+  }
+  const byClass = new Map<SizedClass, Traits[]>();
+  for (const one of traits.values()) {
+    if (one.class === null) continue;
+    const before = byClass.get(one.class) ?? [];
+    byClass.set(one.class, before);
+    before.push(one);
+  }
+  return { phrases, byWord, traits, byClass, vocabulary, weightOf, resolve: resolver(count, phrases) };
+}
+
+/** Words that stand in the names of one thing only say it by themselves: 'feelers'. */
+function tellingWords(
+  names: readonly { readonly words: readonly string[]; readonly ids: readonly string[] }[],
+): readonly { words: readonly string[]; ids: readonly string[]; own: boolean; sureness: number }[] {
+  const things = new Map<string, Set<string>>();
+  const whole = new Set<string>();
+  for (const { words, ids } of names) {
+    const [only, more] = words;
+    if (only !== undefined && more === undefined) whole.add(only);
+    for (const word of words) {
+      const before = things.get(word) ?? new Set();
+      things.set(word, before.add(ids[0] ?? ''));
+    }
+  }
+  return [...things].flatMap(([word, ids]) => {
+    const [id] = ids;
+    const telling =
+      ids.size === 1 && id !== undefined && word.length > 4 && !isModifier(word) && !whole.has(word);
+    return telling ? [{ words: [word], ids: [id], own: false, sureness: 0.8 }] : [];
+  });
 }
 
 /** 'tool box' where another name says 'toolbox': one word for both. */

@@ -16,6 +16,12 @@ export interface LineReading {
   readonly notUnderstood: readonly NotUnderstood[];
 }
 
+interface Part {
+  readonly clause: Clause;
+  readonly match: ClauseMatch;
+  readonly text: string;
+}
+
 /** Parts of a line must be this sure to stand by themselves. */
 const SURE_PART = 0.78;
 const PLURAL_ONLY = /plier|cutter|nipper|pincer|scissor|snips|glove|goggles/;
@@ -41,17 +47,11 @@ export function readLine(
     );
   }
   const whole = matchClause(clause, index);
-  const parts = partsOf(tokens).map((part) => {
+  const parts = partsOf(tokens).map((part): Part => {
     const own = clauseOf(part, index);
     return { clause: own, match: matchClause(own, index), text: textOf(part) };
   });
-  if (
-    parts.length > 1 &&
-    worthSplitting(
-      whole,
-      parts.map(({ match }) => match),
-    )
-  ) {
+  if (parts.length > 1 && worthSplitting(whole, parts)) {
     const note = noteOf(text);
     return {
       matches: parts.flatMap(({ clause: own, match }) =>
@@ -89,21 +89,21 @@ function partsOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   return merged.filter((part) => part.length > 0);
 }
 
-function worthSplitting(whole: ClauseMatch, parts: readonly ClauseMatch[]): boolean {
-  const found = parts.filter((part) => part.kind === 'found');
-  const different = new Set(found.map(({ items }) => items.map(({ id }) => id).join())).size;
-  if (found.length === parts.length) {
-    const least = Math.min(...found.map(({ confidence }) => confidence));
-    return (
-      different === parts.length &&
-      least >= SURE_PART &&
-      (whole.kind === 'unknown' || whole.confidence < Math.min(least, 0.9))
-    );
-  }
+function worthSplitting(whole: ClauseMatch, parts: readonly Part[]): boolean {
+  const found = parts.flatMap(({ match }) => (match.kind === 'found' ? [match] : []));
+  const least = Math.min(...found.map(({ confidence }) => confidence));
+  if (found.length === 0 || least < SURE_PART) return false;
   // Nothing is dropped: what is clear is taken, the rest of the line is listed.
-  return (
-    whole.kind === 'unknown' && found.length > 0 && found.every(({ confidence }) => confidence >= SURE_PART)
-  );
+  if (whole.kind === 'unknown') return true;
+  if (found.length < parts.length)
+    return parts.some(({ match, clause }) => match.kind === 'unknown' && isStrange(clause));
+  const different = new Set(found.map(({ items }) => items.map(({ id }) => id).join())).size;
+  return different === parts.length && whole.confidence < Math.min(least, 0.9);
+}
+
+/** Of no known word: surely another thing. */
+function isStrange({ words }: Clause): boolean {
+  return words.length > 0 && words.every(({ known, share }) => !known && share >= 0.5);
 }
 
 function textOf(tokens: readonly Token[]): string {
@@ -167,7 +167,9 @@ function things(
 function copiesOf(clause: Clause, chosen: number | null, pack: number, name: string): number {
   const said =
     clause.copies ?? chosen ?? (clause.pieces !== null && clause.pieces < 20 ? clause.pieces : null);
-  if (said === null) return clause.pair && pack === 1 && !PLURAL_ONLY.test(name) ? 2 : 1;
+  // '2 pairs of gloves' are two where gloves come in pairs, '2 pairs of shackles' four.
+  if (clause.pair) return (said ?? 1) * (pack === 1 && !PLURAL_ONLY.test(name) ? 2 : 1);
+  if (said === null) return 1;
   return pack > 1 ? Math.max(1, Math.ceil(said / pack)) : said;
 }
 

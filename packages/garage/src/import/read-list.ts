@@ -1,6 +1,6 @@
 import type { Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
-import { whyUnreadable } from '../file/limits.ts';
+import { whyNoText } from '../file/limits.ts';
 import type { Garage } from '../record/schema.ts';
 import type { ImportCatalogue } from './catalogue.ts';
 import { SHIPPED_CATALOGUE } from './catalogue.ts';
@@ -20,15 +20,25 @@ export interface ImportOptions {
 }
 
 /** Longest list that is read. */
-const MOST_LINES = 20_000;
+const MOST_LINES = 5_000;
 
 /** Everything needed to read lines, built once. */
 export interface LineReader {
   readonly read: (text: string, line: number) => LineReading;
 }
 
+/** Without own words the index of a catalogue is always the same, and is kept as long as the catalogue. */
+const PLAIN_INDEXES = new WeakMap<ImportCatalogue, PhraseIndex>();
+
+function plainIndexOf(catalogue: ImportCatalogue): PhraseIndex {
+  const index = PLAIN_INDEXES.get(catalogue) ?? phraseIndexOf(catalogue);
+  PLAIN_INDEXES.set(catalogue, index);
+  return index;
+}
+
 export function lineReaderOf({ catalogue = SHIPPED_CATALOGUE, words = {} }: ImportOptions): LineReader {
-  const index: PhraseIndex = phraseIndexOf(catalogue, ownNames(words, catalogue));
+  const own = ownNames(words, catalogue);
+  const index = own.length === 0 ? plainIndexOf(catalogue) : phraseIndexOf(catalogue, own);
   return {
     read: (text, line) => readLine(withOwnPhrases(text, words, catalogue), line, index, catalogue.sets),
   };
@@ -40,8 +50,8 @@ export function lineReaderOf({ catalogue = SHIPPED_CATALOGUE, words = {} }: Impo
  */
 export function readList(text: string, options: ImportOptions = {}): Result<ImportReading> {
   const name = options.name ?? 'the list';
-  const unreadable = whyUnreadable(text, name);
-  if (unreadable !== null && unreadable.id !== 'file-too-deep') return { ok: false, error: unreadable };
+  const unreadable = whyNoText(text, name, 'list');
+  if (unreadable !== null) return { ok: false, error: unreadable };
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   if (lines.length > MOST_LINES) {
     return {
@@ -85,13 +95,18 @@ export function readList(text: string, options: ImportOptions = {}): Result<Impo
 /** '# wheels', '== sockets ==', 'handles:', '[pliers]'. */
 function markedHeading(text: string): string | null {
   const marked =
-    /^#+\s+(.*)$/.exec(text) ?? /^[=~_*-]{2,}\s*(.*?)\s*[=~_*-]*$/.exec(text) ?? /^\[([^\]]*)\]$/.exec(text);
+    /^#+\s+(.*)$/.exec(text) ?? /^[=~*-]{2,}\s*(.*?)\s*[=~*-]*$/.exec(text) ?? /^\[([^\]]*)\]$/.exec(text);
   if (marked !== null) return marked[1] ?? '';
   return /^[^\d]*:$/.test(text) ? text.slice(0, -1) : null;
 }
 
+/** 'Box 1 (sockets)', 'drawer B'. */
+const CONTAINER =
+  /^(?:box|bag|drawer|case|crate|shelf|roll|tray|bin|tin|pouch|bucket) ?(?:\d{1,2}|[a-z])(?![\p{L}\d])/iu;
+
 /** Without a mark: in capitals, or alone after a blank line, and not plainly a thing. */
 function isHeading(text: string, alone: boolean, { matches, notUnderstood }: LineReading): boolean {
+  if (matches.length === 0 && (CONTAINER.test(text) || text.endsWith(':'))) return true;
   if (/\d/.test(text) || text.split(/\s+/).length > 6) return false;
   if (/\p{L}{4}/u.test(text) && text === text.toUpperCase()) return alone || matches.length === 0;
   if (!alone) return false;

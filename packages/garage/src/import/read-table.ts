@@ -1,7 +1,7 @@
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
 import Papa from 'papaparse';
-import { whyUnreadable } from '../file/limits.ts';
+import { whyNoText } from '../file/limits.ts';
 import { SHIPPED_CATALOGUE } from './catalogue.ts';
 import type { ImportOptions } from './read-list.ts';
 import { lineReaderOf } from './read-list.ts';
@@ -9,7 +9,7 @@ import type { TableRow } from './read-rows.ts';
 import { readRows } from './read-rows.ts';
 import type { ImportReading } from './reading.ts';
 
-const MOST_ROWS = 20_000;
+const MOST_ROWS = 5_000;
 const MOST_CELLS = 60;
 /** Longest cell that is looked at; a cell is one thing. */
 const LONGEST_CELL = 2_000;
@@ -17,8 +17,8 @@ const LONGEST_CELL = 2_000;
 /** Reads CSV with commas, semicolons or tabs, columns in any order, decimal commas included. */
 export function readTable(text: string, options: ImportOptions = {}): Result<ImportReading> {
   const name = options.name ?? 'the table';
-  const unreadable = whyUnreadable(text, name);
-  if (unreadable !== null && unreadable.id !== 'file-too-deep') return { ok: false, error: unreadable };
+  const unreadable = whyNoText(text, name, 'list');
+  if (unreadable !== null) return { ok: false, error: unreadable };
   const plain = text.replace(/^\uFEFF/, '');
   const parsed = Papa.parse<string[]>(plain, {
     delimiter: delimiterOf(plain),

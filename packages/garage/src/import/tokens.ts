@@ -1,7 +1,20 @@
 import { spellFractions } from '../record/number-text.ts';
 
 /** Units a list is typed with; lengths in mm, masses in g and volumes in ml once read. */
-export type ListUnit = 'mm' | 'g' | 'ml' | 't' | 'mm2' | 'V' | 'A' | 'W' | 'Nm' | 'bar' | 'pieces';
+export type ListUnit =
+  | 'mm'
+  | 'g'
+  | 'ml'
+  | 't'
+  | 'mm2'
+  | 'V'
+  | 'A'
+  | 'W'
+  | 'Nm'
+  | 'bar'
+  | 'min'
+  | 'points'
+  | 'pieces';
 
 interface Placed {
   /** Inside brackets: likely a remark, but may hold sizes, masses and counts. */
@@ -51,7 +64,9 @@ const UNITS: readonly (readonly [RegExp, ListUnit, number, inch?: true])[] = [
   [/^(?:amps?|ah?)(?![-\p{L}\d])/u, 'A', 1],
   [/^(?:watts?|w)(?![-\p{L}\d/])/u, 'W', 1],
   [/^bar(?![\p{L}\d])/u, 'bar', 1],
-  [/^(?:pieces?|pcs?|pces?|pce)(?![\p{L}\d])/u, 'pieces', 1],
+  [/^min(?:ute)?s?(?![\p{L}\d])/u, 'min', 1],
+  [/^(?:pts?|points?)(?![\p{L}\d])/u, 'points', 1],
+  [/^(?:pieces?|pcs?|pces?|pce|off|ea|each)(?![\p{L}\d])/u, 'pieces', 1],
 ];
 
 const NUMBER_WORDS = new Map(
@@ -61,7 +76,8 @@ const NUMBER_WORDS = new Map(
 );
 
 /** Number words that belong to a name: 'two-leg puller', 'four-way wrench'. */
-const PART_OF_NAME = /^(?:way|leg|legged|part|stage|stroke|cell|pin|peg|jaw|arm|ton)(?!\p{L})/u;
+const PART_OF_NAME =
+  /^(?:points?|pt|sided|way|leg|legged|part|stage|stroke|cell|pin|peg|jaw|arm|ton)(?!\p{L})/u;
 
 /** What leaves sizes out: '8-19 except 16'. */
 const EXCEPT = /^(?:except(?:ing)?|excl(?:uding)?\.?|without|but not|not|minus|missing|less|no)(?=\s+\d)/u;
@@ -78,6 +94,8 @@ export function plainLine(text: string): string {
     .trim();
 }
 
+const COUNTED = { kind: 'number', unit: 'pieces', inch: false, fraction: null, spelt: true } as const;
+
 /** Longest line that is read; what is behind is dropped by the caller with a reason. */
 export const LONGEST_LINE = 400;
 
@@ -93,6 +111,11 @@ export function tokensOf(line: string): readonly Token[] {
   const mark = (what: Extract<Token, { kind: 'mark' }>['mark'], length: number): void => {
     tokens.push({ kind: 'mark', mark: what, ...place() });
     at += length;
+  };
+  // '5, 6, 8, 10 in 3/8': the last of a list without units.
+  const listed = (): boolean => {
+    const before = tokens.at(-2);
+    return tokens.at(-1)?.kind === 'mark' && before?.kind === 'number' && before.unit === null;
   };
   const lastIsNumber = (): boolean => {
     const last = tokens.at(-1);
@@ -152,7 +175,7 @@ export function tokensOf(line: string): readonly Token[] {
       mark('times', times[0].length);
       continue;
     }
-    const number = /\d$/.test(text.slice(0, at)) && /^[.,]/.test(here) ? null : readNumber(here);
+    const number = /\d$/.test(text.slice(0, at)) && /^[.,]/.test(here) ? null : readNumber(here, listed());
     if (number !== null) {
       tokens.push({ ...number.token, ...place() });
       at += number.length;
@@ -165,7 +188,11 @@ export function tokensOf(line: string): readonly Token[] {
       const last = tokens.at(-1);
       // 'the good one' is not a number.
       const pronoun = word[0] === 'one' && last !== undefined && last.kind !== 'mark';
-      if (spelt !== undefined && !pronoun && !PART_OF_NAME.test(after)) {
+      const inAll = /^(?:piece|pce?|pc)s?(?!\p{L})/u.exec(after);
+      if (spelt !== undefined && inAll !== null) {
+        tokens.push({ ...COUNTED, value: spelt, text: word[0], ...place() });
+        at += 1 + inAll[0].length;
+      } else if (spelt !== undefined && !pronoun && !PART_OF_NAME.test(after)) {
         tokens.push({
           kind: 'number',
           value: spelt,
@@ -192,7 +219,10 @@ export function tokensOf(line: string): readonly Token[] {
 type Unplaced<T> = T extends unknown ? Omit<T, keyof Placed> : never;
 
 /** A number or a digit that starts a name ('4 way wrench', '2nd'), from the start of the text. */
-function readNumber(text: string): { readonly token: Unplaced<Token>; readonly length: number } | null {
+function readNumber(
+  text: string,
+  listed: boolean,
+): { readonly token: Unplaced<Token>; readonly length: number } | null {
   const ordinal = /^\d+(?:st|nd|rd|th)(?!\p{L})/u.exec(text);
   if (ordinal !== null) return { token: { kind: 'word', word: 'another' }, length: ordinal[0].length };
   const named = /^([2-8])[ -](?=(?:way|leg|legged|part|stage|pin|peg|jaw|arm)(?!\p{L}))/u.exec(text);
@@ -246,9 +276,15 @@ function readNumber(text: string): { readonly token: Unplaced<Token>; readonly l
     const said = pattern.exec(behind);
     if (
       said === null ||
-      (gap === 1 && after.startsWith('-') && unit !== 'mm' && unit !== 'pieces' && unit !== 'V')
+      (gap === 1 &&
+        after.startsWith('-') &&
+        unit !== 'mm' &&
+        unit !== 'pieces' &&
+        unit !== 'V' &&
+        unit !== 'points')
     )
       continue;
+    if (said[0] === 'in' && listed && /^in \d/.test(behind)) continue;
     // "12 in the drawer": a preposition, not an inch.
     if (
       said[0] === 'in' &&

@@ -34,7 +34,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   hexagon: 'hex',
   elec: 'electrical',
   electric: 'electrical',
-  insulation: 'insulat',
+  insulation: 'insulating',
   lith: 'lithium',
   batt: 'battery',
   alt: 'alternator',
@@ -45,6 +45,8 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   prop: 'propeller',
   propshaft: 'propeller shaft',
   uj: 'universal joint',
+  temp: 'temperature',
+
   uni: 'universal',
   shocker: 'shock',
   absorber: 'shock',
@@ -75,9 +77,11 @@ const MODIFIERS = new Set(
   (
     'large big long heavy small little short mini wide thin thick front rear left right upper lower top bottom rh lh ' +
     'black red blue green yellow white steel metal plastic rubber metric chrome impact strong light set kit box tin pack ' +
-    'bottle can tube tin roll spray pair single double twin duty professional pro spare'
+    'bottle can tube tin roll spray pair single double twin duty professional pro spare normal regular standard depth quality'
   ).split(' '),
 );
+
+const MODIFIER_STEMS = new Set([...MODIFIERS].map((word) => stem(word)));
 
 export function isFiller(word: string): boolean {
   return FILLERS.has(word);
@@ -88,18 +92,23 @@ export function opensAside(word: string): boolean {
 }
 
 export function isModifier(word: string): boolean {
-  return MODIFIERS.has(word);
+  return MODIFIERS.has(word) || MODIFIER_STEMS.has(word);
 }
 
-/** Singular of a word by its ending alone; both sides are treated alike, so a wrong one does no harm. */
+/** Singular by the ending alone. */
 export function singular(word: string): string {
   if (word.length < 4 || /(?:ss|us|is)$/.test(word)) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   if (/(?:ches|shes|xes|sses|zes)$/.test(word)) return word.slice(0, -2);
-  const one = word.endsWith('s') ? word.slice(0, -1) : word;
-  // crimping pliers, crimp pliers; 'spring' and 'string' have no vowel before.
-  const stem = /^(.*[aeiouy].*)ing$/.exec(one)?.[1];
-  return stem === undefined || stem.length < 4 ? one : stem.replace(/([^aeiouyls])\1$/, '$1');
+  return word.endsWith('s') ? word.slice(0, -1) : word;
+}
+
+/** Without '-ing' and a last 'e': crimping and crimp, fencing and fence. Both sides are treated alike, so it may be wrong. */
+export function stem(word: string): string {
+  // 'spring' and 'string' have no vowel before the ending.
+  const bare = /^(.*[aeiouy].*)ing$/.exec(word)?.[1];
+  if (bare !== undefined && bare.length >= 4) return bare.replace(/([^aeiouyls])\1$/, '$1');
+  return word.length >= 5 && word.endsWith('e') ? word.slice(0, -1) : word;
 }
 
 /** The compared forms of one typed word: usually one, two where a shorthand stands for two. */
@@ -109,12 +118,15 @@ export function formsOf(word: string): readonly string[] {
   const spelt =
     (Object.hasOwn(SPELLINGS, bare) ? SPELLINGS[bare] : undefined) ??
     (Object.hasOwn(SPELLINGS, one) ? SPELLINGS[one] : undefined);
-  return spelt === undefined ? [one] : spelt.split(' ');
+  return (spelt === undefined ? [one] : spelt.split(' ')).map(stem);
 }
 
 /** All compared forms of a text, fillers left out. */
 export function formsOfText(text: string): readonly string[] {
-  return (text.toLowerCase().match(/\p{L}[\p{L}\d']*/gu) ?? [])
-    .filter((word) => !isFiller(word))
-    .flatMap(formsOf);
+  return wordsOf(text).flatMap(formsOf);
+}
+
+/** The words of a text as written, in lower case, fillers left out. */
+export function wordsOf(text: string): readonly string[] {
+  return (text.toLowerCase().match(/\p{L}[\p{L}\d']*/gu) ?? []).filter((word) => !isFiller(word));
 }

@@ -8,7 +8,8 @@ import { writeGarage } from '../../src/file/write-garage.ts';
 import { FILE_VERSION, garageFile } from '../../src/record/schema.ts';
 import { SMALL } from '../small-garage.ts';
 
-const id = fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,12}$/);
+const allowed = (name: string): boolean => !['constructor', 'prototype'].includes(name);
+const id = fc.stringMatching(/^[a-z0-9][a-z0-9-]{0,12}$/).filter(allowed);
 const words = fc.string({ unit: 'grapheme', maxLength: 40 });
 const finite = fc.double({ min: 0, max: 500, noNaN: true }).map((n) => n + 0);
 const optional = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
@@ -39,7 +40,11 @@ const garage = fc
     currency: optional(fc.constantFrom('EUR', 'ZAR')),
     belongings: fc.dictionary(id, belonging, { maxKeys: 6 }),
     bags: fc.dictionary(id, bag, { maxKeys: 3 }),
-    words: fc.dictionary(fc.stringMatching(/^[a-z =+-]{1,12}$/), fc.record({ means: words }), { maxKeys: 3 }),
+    words: fc.dictionary(
+      fc.stringMatching(/^[a-z =+-]{1,12}$/).filter(allowed),
+      fc.record({ means: words }),
+      { maxKeys: 3 },
+    ),
   })
   .map(present);
 
