@@ -28,13 +28,13 @@ export function danglingReferences(garage: Garage, known: KnownIds, at: PlaceInF
     );
   };
   const inCatalogue = (
-    ids: ReadonlySet<string> | undefined,
+    ids: ReadonlySet<string>,
     kind: string,
     id: string | undefined,
     path: readonly (string | number)[],
     whose: string,
   ): void => {
-    if (id === undefined || ids === undefined || ids.has(id)) return;
+    if (id === undefined || ids.has(id)) return;
     const close = nearest(id, ids);
     const help = close === null ? 'look it up in the catalogue' : `did you mean "${close}"?`;
     add(

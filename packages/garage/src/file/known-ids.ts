@@ -1,17 +1,19 @@
 import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
+import { FAILURES } from '@waymend/catalogue/failures/all';
+import { JOBS } from '@waymend/catalogue/jobs/all';
 import { PATTERNS } from '@waymend/catalogue/patterns/all';
 import { PLACE_IDS } from '@waymend/catalogue/shape/place-ids';
 import { GROUPS, SYSTEMS } from '@waymend/catalogue/shape/words';
 
-/** Ids of the catalogue that a garage may name. `jobs` and `failures` are checked only where they are given. */
+/** Ids of the catalogue that a garage may name. */
 export interface KnownIds {
   readonly belongings: ReadonlySet<string>;
   readonly places: ReadonlySet<string>;
   readonly patterns: ReadonlySet<string>;
   readonly groups: ReadonlySet<string>;
   readonly systems: ReadonlySet<string>;
-  readonly jobs?: ReadonlySet<string>;
-  readonly failures?: ReadonlySet<string>;
+  readonly jobs: ReadonlySet<string>;
+  readonly failures: ReadonlySet<string>;
 }
 
 /** What the shipped catalogue knows. */
@@ -21,4 +23,6 @@ export const SHIPPED_IDS: KnownIds = {
   patterns: new Set(PATTERNS.map(({ id }) => id)),
   groups: new Set<string>(GROUPS),
   systems: new Set<string>(SYSTEMS),
+  jobs: new Set(JOBS.map(({ id }) => id)),
+  failures: new Set(FAILURES.map(({ id }) => id)),
 };

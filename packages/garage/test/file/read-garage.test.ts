@@ -147,6 +147,14 @@ describe('what is refused, with one plain sentence that says file, line and what
     expect(refusals).toEqual([expect.objectContaining({ id, path, line })]);
   });
 
+  it.each([
+    ['practised: [WT-99]', 'people.ana.practised.0'],
+    ['skills: { wirring: 3 }', 'people.ana.skills.wirring'],
+  ])('says what the catalogue does not know: %s', (field, path) => {
+    const text = SMALL.replace('skill: 3 }', `skill: 3, ${field} }`);
+    expect(refusalsOf(text)).toEqual([expect.objectContaining({ id: 'catalogue-unknown', path, line: 6 })]);
+  });
+
   it('asks about a 40 kg socket and an odd size, and takes both once they are confirmed', () => {
     const odd = '  a1: { is: SK2-19, grams: 40 kg, size: 18.5 mm, confirmed: true }';
     expect(readGarage(withLines(odd), 'my.yaml').ok).toBe(true);
@@ -173,4 +181,10 @@ describe('what is refused, with one plain sentence that says file, line and what
     const many = Array.from({ length: 60 }, (_, i) => `  a${i}: { is: XX-${i} }`);
     expect(refusalsOf(withLines(...many))).toHaveLength(20);
   });
+});
+
+it('reads the demonstration vehicle of the examples', () => {
+  const text = readFileSync(new URL('../../../../examples/demo-vehicle.yaml', import.meta.url), 'utf8');
+  const result = readGarage(text, 'demo-vehicle.yaml');
+  expect(result.ok ? [] : result.error).toEqual([]);
 });
