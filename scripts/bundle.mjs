@@ -18,7 +18,9 @@ export async function bundle(entry, outfile) {
         name: 'outside-packages',
         setup(setup) {
           setup.onResolve({ filter: /^[^./]/ }, (args) =>
-            args.path.startsWith('@waymend/') || args.kind === 'entry-point' ? undefined : { path: args.path, external: true },
+            args.path.startsWith('@waymend/') || args.kind === 'entry-point'
+              ? undefined
+              : { path: args.path, external: true },
           );
         },
       },
@@ -26,4 +28,5 @@ export async function bundle(entry, outfile) {
   });
 }
 
-export const bundleCli = (root) => bundle(join(root, 'apps/cli/src/main.ts'), join(root, 'apps/cli/dist/waymend.mjs'));
+export const bundleCli = (root) =>
+  bundle(join(root, 'apps/cli/src/main.ts'), join(root, 'apps/cli/dist/waymend.mjs'));

@@ -11,7 +11,11 @@ const steps = [
   ['formatting', bin('biome'), ['format', '.']],
   ['types', bin('tsc'), ['-p', '.']],
   ['lint', bin('eslint'), ['packages', 'apps', 'tests', 'scripts', '--max-warnings=0']],
-  ['architecture', bin('depcruise'), ['packages', 'apps', '--config', '.dependency-cruiser.cjs', '--output-type', 'err']],
+  [
+    'architecture',
+    bin('depcruise'),
+    ['packages', 'apps', '--config', '.dependency-cruiser.cjs', '--output-type', 'err'],
+  ],
   ['dead code', bin('knip'), ['--no-progress']],
   ['rules have tests', process.execPath, ['scripts/rules.mjs']],
   ['file sizes', process.execPath, ['scripts/sizes.mjs']],

@@ -7,7 +7,9 @@ if (!existsSync(file)) {
   process.exit(1);
 }
 const report = JSON.parse(readFileSync(file, 'utf8'));
-const failedSuites = report.testResults.filter((t) => t.status === 'failed' && t.assertionResults.length === 0).length;
+const failedSuites = report.testResults.filter(
+  (t) => t.status === 'failed' && t.assertionResults.length === 0,
+).length;
 const failed = report.numFailedTests + failedSuites;
 console.log(`${report.numPassedTests} passed, ${failed} failed`);
 process.exit(failed === 0 && report.numPassedTests > 0 ? 0 : 1);

@@ -19,7 +19,8 @@ const built = [...model.matchAll(/^## (M\d+) .*\*\(built/gm)].map((m) => m[1]);
 const quoted = new Map();
 for (const top of ['packages', 'apps', 'tests']) {
   for (const file of testFiles(join(root, top))) {
-    for (const [, rule] of readFileSync(file, 'utf8').matchAll(/\[(M\d+)\]/g)) quoted.set(rule, (quoted.get(rule) ?? 0) + 1);
+    for (const [, rule] of readFileSync(file, 'utf8').matchAll(/\[(M\d+)\]/g))
+      quoted.set(rule, (quoted.get(rule) ?? 0) + 1);
   }
 }
 const missing = built.filter((rule) => !quoted.has(rule));

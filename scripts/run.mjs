@@ -26,12 +26,18 @@ function run(command, args, options = {}) {
 
 function install() {
   const lock = readFileSync(join(root, 'package-lock.json'));
-  const wanted = createHash('sha256').update(lock).update(`${major}-${process.platform}-${process.arch}`).digest('hex');
+  const wanted = createHash('sha256')
+    .update(lock)
+    .update(`${major}-${process.platform}-${process.arch}`)
+    .digest('hex');
   const stamp = join(root, 'node_modules', '.setup-stamp');
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted) return;
   console.error('Installing what is missing (once) ...');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
-  run(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
+  run(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    shell: process.platform === 'win32',
+  });
   writeFileSync(stamp, wanted);
 }
 
@@ -48,7 +54,11 @@ function newest(folder) {
 
 async function build() {
   const out = join(root, 'apps', 'cli', 'dist', 'waymend.mjs');
-  const sources = Math.max(newest(join(root, 'packages')), newest(join(root, 'apps')), newest(join(root, 'scripts')));
+  const sources = Math.max(
+    newest(join(root, 'packages')),
+    newest(join(root, 'apps')),
+    newest(join(root, 'scripts')),
+  );
   if (existsSync(out) && statSync(out).mtimeMs >= sources) return;
   mkdirSync(dirname(out), { recursive: true });
   const { bundleCli } = await import('./bundle.mjs');

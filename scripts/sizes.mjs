@@ -22,7 +22,10 @@ const files = ['packages', 'apps', 'tests', 'scripts', 'bench'].flatMap((top) =>
     return [];
   }
 });
-const isTable = (path) => /packages\/catalogue\/src\/(belongings|spares|jobs|places|failures|standards|patterns|care|rates|vocabulary|aliases|boxed-sets|substitutions)/.test(path);
+const isTable = (path) =>
+  /packages\/catalogue\/src\/(belongings|spares|jobs|places|failures|standards|patterns|care|rates|vocabulary|aliases|boxed-sets|substitutions)/.test(
+    path,
+  );
 const lengths = files.map((path) => [relative(root, path), readFileSync(path, 'utf8').split('\n').length]);
 const code = lengths.filter(([path]) => !isTable(path)).sort((a, b) => b[1] - a[1]);
 const over = code.filter(([, lines]) => lines > LIMIT);
