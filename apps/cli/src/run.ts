@@ -62,40 +62,40 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .description('choose the kit for a trip: what comes, what stays home, what is missing, and why')
     .option('--all', 'print every line of every list')
     .option('--problem <name>', 'also write the un-reduced problem as NAME.mps and NAME.json')
-    .action(async (path: string, options: Record<string, unknown>) =>
-      done(await planCommand(io, path, options)),
-    );
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await planCommand(io, path, options));
+    });
   plans(cli.command('why'))
     .description('explain one belonging, job or failure in the plan')
     .argument('WHAT', 'id or words of a belonging, job or failure')
-    .action(async (path: string, what: string, options: Record<string, unknown>) =>
-      done(await whyCommand(io, path, what, options)),
-    );
+    .action(async (path: string, what: string, options: Record<string, unknown>) => {
+      done(await whyCommand(io, path, what, options));
+    });
   asks(cli.command('curve'))
     .description('mass carried against the chance of driving home unaided')
     .option('--points <n>', 'points to prove, 2 to 60', '30')
-    .action(async (path: string, options: Record<string, unknown>) =>
-      done(await curveCommand(io, path, options)),
-    );
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await curveCommand(io, path, options));
+    });
   plans(cli.command('gaps'))
     .description('failures without an answer, and their cheapest cures')
-    .action(async (path: string, options: Record<string, unknown>) =>
-      done(await gapsCommand(io, path, options)),
-    );
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await gapsCommand(io, path, options));
+    });
   plans(cli.command('load'))
     .description('axle, gross, roof, tyre and berth loads with the planned kit')
     .option('--without-kit', 'as the vehicle stands before the kit')
-    .action(async (path: string, options: Record<string, unknown>) =>
-      done(await loadCommand(io, path, options)),
-    );
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await loadCommand(io, path, options));
+    });
   cli
     .command('tables')
     .description('the standards and lists behind the plan, with their sources')
     .argument('[TABLE]', 'id of one table; without it all are listed')
     .option('--json', 'print JSON instead of text')
-    .action(async (table: string | undefined, options: Record<string, unknown>) =>
-      done(await tablesCommand(io, table, options)),
-    );
+    .action(async (table: string | undefined, options: Record<string, unknown>) => {
+      done(await tablesCommand(io, table, options));
+    });
   cli
     .command('import')
     .description('read a typed list, CSV or spreadsheet into a garage')
@@ -105,17 +105,17 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--teach <lesson...>', '"word = meaning": teach a word first (kept in the garage)')
     .option('--write', 'write the garage; without it only shows what would be understood')
     .option('--json', 'print JSON instead of text')
-    .action(async (garage: string, list: string | undefined, options: Record<string, unknown>) =>
-      done(await importCommand(io, garage, list, options)),
-    );
+    .action(async (garage: string, list: string | undefined, options: Record<string, unknown>) => {
+      done(await importCommand(io, garage, list, options));
+    });
   cli
     .command('check')
     .description('read a garage file, say what is wrong with it, and where')
     .argument(...file)
     .option('--json', 'print JSON instead of text')
-    .action(async (path: string, options: Record<string, unknown>) =>
-      done(await checkCommand(io, path, options)),
-    );
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await checkCommand(io, path, options));
+    });
   cli.addHelpText(
     'after',
     '\nExit codes: 0 done, 1 input refused, 2 wrong usage, 3 no plan exists.\nProgress goes to standard error; NO_COLOR is respected.',

@@ -4,23 +4,26 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import type { AnswerName } from '../src/schemas/answers.ts';
 import { ANSWERS, answersJsonSchema } from '../src/schemas/answers.ts';
-import { gap } from '../src/schemas/gap-schema.ts';
-import { load } from '../src/schemas/load-schema.ts';
+import type { gap } from '../src/schemas/gap-schema.ts';
+import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
-import { whyAnswer } from '../src/schemas/why-schema.ts';
+import type { whyAnswer } from '../src/schemas/why-schema.ts';
 import type { Ran } from './support/memory-io.ts';
 import { runOn } from './support/memory-io.ts';
 import { WAGON, WAGON_FILE, wagonWith } from './support/wagon.ts';
 
-/** A type with its parts made read-only, so that only what it says is compared. */
+/** A type with its parts read-only and its optional fields marked, so that only what it says is compared. */
 type Plain<T> = T extends string | number | boolean | null
   ? T
   : T extends readonly (infer Item)[]
     ? readonly Plain<Item>[]
-    : { readonly [K in keyof T]: Plain<T[K]> };
-/** Exactly the same type, optional fields included: `true`, or this file does not compile. */
-type Same<A, B> =
-  (<T>() => T extends Plain<A> ? 1 : 2) extends <T>() => T extends Plain<B> ? 1 : 2 ? true : false;
+    : {
+        readonly [K in keyof T]-?: Partial<Pick<T, K>> extends Pick<T, K>
+          ? { readonly optional: Plain<T[K]> }
+          : Plain<T[K]>;
+      };
+/** Each fits the other: `true`, or this file does not compile. */
+type Same<A, B> = [Plain<A>] extends [Plain<B>] ? ([Plain<B>] extends [Plain<A>] ? true : false) : false;
 
 const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof planAnswer>, PlanAnswer>,

@@ -15,8 +15,8 @@ function fields(value: unknown): Fields {
 function reordered(part: string, order: <T>(list: readonly T[]) => readonly T[], inside: boolean): string {
   const file = fields(parse(WAGON));
   const entities = Object.entries(fields(file[part]));
-  const shuffled = inside
-    ? entities.map(([id, entity]) => [id, Object.fromEntries(order(Object.entries(fields(entity))))])
+  const shuffled: readonly (readonly [string, unknown])[] = inside
+    ? entities.map(([id, entity]) => [id, Object.fromEntries(order(Object.entries(fields(entity))))] as const)
     : order(entities);
   return stringify({ ...file, [part]: Object.fromEntries(shuffled) });
 }

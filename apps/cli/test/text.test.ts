@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { paragraph, plain, table, WIDTH, wrap } from '../src/text/layout.ts';
 import { widthOf } from '../src/text/width.ts';
-import type { Ran } from './support/memory-io.ts';
 import { runOn } from './support/memory-io.ts';
 import { WAGON, WAGON_FILE } from './support/wagon.ts';
 

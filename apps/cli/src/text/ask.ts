@@ -25,11 +25,11 @@ export function asked(garage: Garage, options: Readonly<Record<string, unknown>>
   if (!trip.ok) return trip;
   const limit = massLimit(text(options['limit']));
   if (!limit.ok) return limit;
-  const volume = number(options['volume'], 'volume', 0, 100_000);
+  const volume = number(text(options['volume']), 'volume', 0, 100_000);
   if (!volume.ok) return volume;
-  const budget = number(options['budget'], 'budget', 0, 1_000_000);
+  const budget = number(text(options['budget']), 'budget', 0, 1_000_000);
   if (!budget.ok) return budget;
-  const seconds = number(options['seconds'], 'seconds', 0.05, 86_400);
+  const seconds = number(text(options['seconds']), 'seconds', 0.05, 86_400);
   if (!seconds.ok) return seconds;
   const chance = chanceOf(text(options['chance']));
   if (!chance.ok) return chance;
@@ -103,14 +103,14 @@ function chanceOf(given: string | null): Result<number | null> {
       );
 }
 
-function number(given: unknown, name: string, least: number, most: number): Result<number | null> {
-  if (given === undefined) return ok(null);
-  const value = Number(String(given).replace(',', '.'));
+function number(given: string | null, name: string, least: number, most: number): Result<number | null> {
+  if (given === null) return ok(null);
+  const value = given.trim() === '' ? Number.NaN : Number(given.replace(',', '.'));
   return Number.isFinite(value) && value >= least && value <= most
     ? ok(value)
     : refuse(
         `${name}-unclear`,
-        `--${name} wants a number from ${least} to ${most}, not "${String(given).slice(0, 20)}"`,
+        `--${name} wants a number from ${least} to ${most}, not "${given.slice(0, 20)}"`,
       );
 }
 

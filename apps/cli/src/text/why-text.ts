@@ -3,7 +3,7 @@ import { percent } from '@waymend/planner/words/chance';
 import type { UnitStyle } from '@waymend/planner/words/mass';
 import { massText } from '@waymend/planner/words/mass';
 import { moneyText } from '@waymend/planner/words/money';
-import { heading, paragraph, table } from './layout.ts';
+import { heading, paragraph } from './layout.ts';
 import type { Paint } from './paint.ts';
 
 export interface WhyTextOptions {

@@ -1,5 +1,5 @@
 /** Accents, joiners and marks that a terminal draws onto the letter before. */
-const NONE = /[\p{Mn}\p{Me}\u200b-\u200d\ufe0e\ufe0f]/u;
+const NONE = /[\p{Mn}\p{Me}\p{Cf}]/u;
 /** Letters that take two columns: East Asian wide ones and emoji (Unicode Standard Annex 11; whole blocks, so never too few). */
 const TWO =
   /[\u1100-\u115f\u231a\u231b\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97c\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f300}-\u{1f64f}\u{1f680}-\u{1f6ff}\u{1f900}-\u{1faff}\u{20000}-\u{3fffd}]/u;
