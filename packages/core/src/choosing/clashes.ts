@@ -4,6 +4,7 @@ import { buildModel } from './model.ts';
 import type { ChoiceModel } from './model.ts';
 import type { Aim, NeedIndex, PieceIndex, Problem } from './problem.ts';
 import { unreduced } from './reduce/reduce.ts';
+import { HELD } from './hunt.ts';
 import type { Control } from './hunt.ts';
 import type { LinearModel, Solver } from './solver-port.ts';
 
@@ -82,7 +83,7 @@ function capLoss(model: ChoiceModel, aim: Aim): LinearModel {
   const { linear } = model;
   if (aim.kind !== 'least-mass') return linear;
   const rowUpper = linear.rowUpper.slice();
-  rowUpper[model.row.loss] = aim.maxLoss - model.constantLoss + 0.5;
+  rowUpper[model.row.loss] = aim.maxLoss - model.constantLoss + HELD;
   return { ...linear, rowUpper };
 }
 

@@ -33,10 +33,10 @@ export type Fault =
 
 /**
  * Recomputes a choice from the problem's definition alone, in exact integer arithmetic; shares nothing with the linear
- * model, whose answers it checks. A piece of an owned set that is carried whole comes only with its set.
+ * model, whose answers it checks. `compiled` saves the preparation when many choices are recounted. A piece of an owned set that is carried whole comes only with its set.
  */
-export function evaluate(problem: Problem, choice: Choice): Evaluation {
-  const state = new KitState(compile(problem));
+export function evaluate(problem: Problem, choice: Choice, compiled = compile(problem)): Evaluation {
+  const state = new KitState(compiled);
   for (const p of choice.carried) state.carry(p);
   const bought = new Set(choice.bought);
   const chosen = new Set(choice.bundles);

@@ -1,5 +1,6 @@
 import { certifiedBound } from './bound.ts';
 import type { CertifiedBound } from './bound.ts';
+import type { Experience } from './experience.ts';
 import { constantOf, valueOf } from './measures.ts';
 import type { Measure } from './measures.ts';
 import type { ChoiceModel } from './model.ts';
@@ -24,6 +25,12 @@ export interface Caps {
   readonly grams?: number;
 }
 
+/**
+ * Room left above a whole number when it is made a bound: none that any whole-valued point could use, and hardly any for
+ * the relaxation (half a unit, though exact too, would let it save hundreds of grams where loss is cheap).
+ */
+export const HELD = 1e-6;
+
 /** What solves of one problem share. */
 export interface Ground {
   readonly reduced: Reduced;
@@ -31,6 +38,7 @@ export interface Ground {
   readonly bench: Workbench;
   readonly solver: Solver;
   readonly session: RelaxedSession;
+  readonly experience: Experience;
 }
 
 /**
@@ -106,7 +114,7 @@ export class Hunt {
   /** Row of a measure back to what the caps say. */
   openRow(measure: Measure): void {
     const { reduced, model } = this.ground;
-    if (measure === 'loss') this.capRow('loss', (this.caps.loss ?? Infinity) - model.constantLoss + 0.5);
+    if (measure === 'loss') this.capRow('loss', (this.caps.loss ?? Infinity) - model.constantLoss + HELD);
     else if (measure === 'grams') this.capRow('grams', (this.caps.grams ?? Infinity) - reduced.settled.grams);
     else this.capRow(measure, Infinity);
   }

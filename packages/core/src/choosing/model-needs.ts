@@ -33,8 +33,7 @@ export function addNeeds(
     return builder.column(0, upper, integer);
   };
   problem.needs.forEach((need, n) => {
-    if (need.kind === 'enough')
-      needColumn[n] = addEnough(need, builder, pieceColumn, fresh(`u_${n}`, 1, true));
+    if (need.kind === 'enough') needColumn[n] = addEnough(need, n, builder, pieceColumn, form, fresh);
     else if (form === 'plain') needColumn[n] = addPlain(need.ways.map(atomsOf), n, builder, fresh);
     else needColumn[n] = addTight(need.ways.map(atomsOf), n, builder, fresh);
   });
@@ -43,17 +42,38 @@ export function addNeeds(
 
 type Fresh = (name: string, upper: number, integer: boolean) => number;
 
+/**
+ * Plain: units x met <= sum of units, `met` integer. Tight: units beyond what is asked are cut; and where two units are
+ * asked, leaving out any one piece of one unit the rest must still give one: met <= sum of the others (each counted
+ * once). With these rows `met` is whole at whole pieces by itself: with one single unit carried, the row that leaves
+ * that piece out says 0.
+ */
 function addEnough(
   need: Extract<Need, { kind: 'enough' }>,
+  n: number,
   builder: LinearBuilder,
   pieceColumn: Int32Array,
-  met: number,
+  form: 'plain' | 'tight',
+  fresh: Fresh,
 ): number {
-  // Units beyond what is asked are cut: the same whole points, a tighter relaxation.
+  const given = new Map<number, number>();
+  for (const { piece, units } of need.from) {
+    const column = pieceColumn[piece] ?? 0;
+    const sum = (given.get(column) ?? 0) + units;
+    given.set(column, form === 'plain' ? sum : Math.min(need.units, sum));
+  }
+  const pair = form === 'tight' && need.units === 2;
+  const met = fresh(`u_${n}`, 1, !pair);
   builder.row(-Infinity, 0, [
     [met, need.units],
-    ...need.from.map(({ piece, units }) => [pieceColumn[piece] ?? 0, -Math.min(units, need.units)] as const),
+    ...[...given].map(([column, units]) => [column, -units] as const),
   ]);
+  if (!pair) return met;
+  for (const [without, units] of given) {
+    if (units !== 1) continue;
+    const others = [...given.keys()].filter((column) => column !== without);
+    builder.row(-Infinity, 0, [[met, 1], ...others.map((column) => [column, -1] as const)]);
+  }
   return met;
 }
 

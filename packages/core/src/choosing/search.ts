@@ -1,3 +1,4 @@
+import { Experience } from './experience.ts';
 import { Hunt } from './hunt.ts';
 import type { Caps, Control, Ground } from './hunt.ts';
 import type { Measure } from './measures.ts';
@@ -48,6 +49,7 @@ export class Search {
       bench: new Workbench(reduced),
       solver,
       session: relaxedSession(solver, model.linear),
+      experience: new Experience(model.linear.cost.length, model.linear.column),
     };
   }
 

@@ -1,4 +1,5 @@
 import { fixByReducedCost, wholeAbove } from './bound.ts';
+import { HELD } from './hunt.ts';
 import type { Hunt } from './hunt.ts';
 import type { Measure } from './measures.ts';
 import { restrict } from './restrict.ts';
@@ -27,7 +28,7 @@ export function settleInTurn(hunt: Hunt): TreeEnd {
       return { ...step, bound: level === 0 ? step.bound : (hunt.bestValues[0] ?? -Infinity) };
     }
     if (step.kind === 'failed') return step;
-    hunt.capRow(measure, (hunt.bestValues[level] ?? Infinity) + 0.5);
+    hunt.capRow(measure, (hunt.bestValues[level] ?? Infinity) + HELD);
     session.setColumnBounds(hunt.lower, hunt.upper);
   }
   return { kind: 'proven' };

@@ -1,4 +1,5 @@
 import { fixByReducedCost, wholeAbove } from './bound.ts';
+import { HELD } from './hunt.ts';
 import type { Hunt } from './hunt.ts';
 import { roundToPlan } from './rounding.ts';
 
@@ -48,12 +49,7 @@ class Tree {
   private readonly mostNodes: number;
   private readonly role: Role;
   private readonly open: Node[];
-  /** Integer columns, and what branching on each has added to the bound so far, up and down. */
   private readonly integers: number[] = [];
-  private readonly upGain: Float64Array;
-  private readonly upCount: Float64Array;
-  private readonly downGain: Float64Array;
-  private readonly downCount: Float64Array;
   private nodes = 0;
   private plunging = false;
   private stuck: string | null = null;
@@ -66,11 +62,6 @@ class Tree {
     linear.integer.forEach((integer, j) => {
       if (integer === 1) this.integers.push(j);
     });
-    const size = linear.cost.length;
-    this.upGain = new Float64Array(size);
-    this.upCount = new Float64Array(size);
-    this.downGain = new Float64Array(size);
-    this.downCount = new Float64Array(size);
     this.open = [
       {
         lower: lower.slice(),
@@ -155,11 +146,7 @@ class Tree {
         }
         session.setColumnBounds(lower, upper);
       }
-      if (
-        this.nodes > 1 &&
-        (this.nodes < 30 || this.nodes % 8 === 0) &&
-        bound < (hunt.bestValues[level] ?? Infinity)
-      ) {
+      if (this.roundsHere() && bound < (hunt.bestValues[level] ?? Infinity)) {
         for (const found of roundToPlan(hunt.ground.bench, model, measure, relaxed, hunt.goal(level))) {
           if (hunt.offer(found) && this.role === 'whole') hunt.report(this.boundWith(node));
         }
@@ -185,9 +172,14 @@ class Tree {
     return null;
   }
 
+  /** Rounding takes as long as a node: often near the root, where plans are still poor, seldom later. */
+  private roundsHere(): boolean {
+    return this.nodes > 1 && (this.nodes < 20 || this.nodes % 10 === 0);
+  }
+
   private holdEarlier(level: number): void {
     this.hunt.row.forEach((measure, k) => {
-      if (k < level) this.hunt.capRow(measure, (this.hunt.bestValues[k] ?? Infinity) + 0.5);
+      if (k < level) this.hunt.capRow(measure, (this.hunt.bestValues[k] ?? Infinity) + HELD);
       else this.hunt.openRow(measure);
     });
   }
@@ -228,9 +220,7 @@ class Tree {
     for (const j of this.integers) {
       const value = x[j] ?? 0;
       if (lower[j] === upper[j] || value < 1e-6 || value > 1 - 1e-6) continue;
-      const up = (1 - value) * this.promise(this.upGain, this.upCount, j);
-      const down = value * this.promise(this.downGain, this.downCount, j);
-      const score = Math.max(up, 1e-3) * Math.max(down, 1e-3);
+      const score = this.hunt.ground.experience.score(j, value);
       if (score <= most) continue;
       most = score;
       best = j;
@@ -238,16 +228,10 @@ class Tree {
     return best;
   }
 
-  private promise(gain: Float64Array, count: Float64Array, j: number): number {
-    return (count[j] ?? 0) > 0 ? (gain[j] ?? 0) / (count[j] ?? 1) : 1;
-  }
-
   private learn({ branched, fraction, up, bound: before }: Node, bound: number): void {
     if (branched < 0 || !Number.isFinite(before)) return;
     const grown = Math.max(0, bound - before) / (up ? 1 - fraction : fraction);
-    const [gain, count] = up ? [this.upGain, this.upCount] : [this.downGain, this.downCount];
-    gain[branched] = (gain[branched] ?? 0) + grown;
-    count[branched] = (count[branched] ?? 0) + 1;
+    this.hunt.ground.experience.learn(branched, up, grown);
   }
 
   /** Two children; the one carrying the piece is visited first, because it leads to plans. */

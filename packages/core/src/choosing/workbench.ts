@@ -195,19 +195,27 @@ export class Workbench {
     }
   }
 
-  /** Cheapest per unit first until the units are reached. */
+  /** Cheapest per unit first until the units are reached; few enough to look through again for each. */
   private enoughPieces(n: number, price: Float64Array): number[] {
     const need = this.reduced.problem.needs[n];
-    if (need?.kind !== 'enough') return [];
-    const byPrice = need.from
-      .filter(({ piece, units }) => this.state.carried[piece] !== 1 && units > 0)
-      .sort((a, b) => (price[a.piece] ?? 0) / a.units - (price[b.piece] ?? 0) / b.units);
-    let missing = need.units - (this.state.filled[n] ?? 0);
     const taken: number[] = [];
-    for (const { piece, units } of byPrice) {
-      if (missing <= 0) break;
-      taken.push(piece);
-      missing -= units;
+    if (need?.kind !== 'enough') return taken;
+    let missing = need.units - (this.state.filled[n] ?? 0);
+    while (missing > 0) {
+      let cheapest = -1;
+      let least = Infinity;
+      let gives = 0;
+      for (const { piece, units } of need.from) {
+        if (this.state.carried[piece] === 1 || units <= 0 || taken.includes(piece)) continue;
+        const each = (price[piece] ?? 0) / Math.min(units, missing);
+        if (each >= least) continue;
+        least = each;
+        cheapest = piece;
+        gives = units;
+      }
+      if (cheapest < 0) break;
+      taken.push(cheapest);
+      missing -= gives;
     }
     return taken;
   }
@@ -223,7 +231,7 @@ export class Workbench {
 
   measure(choice: Choice): Found | null {
     const { problem, counts, cents, settled } = this.reduced;
-    const evaluation = evaluate(problem, choice);
+    const evaluation = evaluate(problem, choice, this.compiled);
     if (!evaluation.feasible) return null;
     const grams = evaluation.grams;
     if (grams > (this.room[this.rows - 1] ?? Infinity)) return null;

@@ -12,7 +12,7 @@ export function problemMps(problem: Problem): string {
   const column = (c: number) => safe(names[c] ?? '', 'c', c);
   const row = (r: number) => `r${r}`;
   const rows = linear.rowLower.length;
-  const lines: string[] = ['NAME waymend', 'ROWS', ' N loss'];
+  const lines: string[] = ['NAME waymend FREE', 'ROWS', ' N loss'];
   for (let r = 0; r < rows; r++)
     lines.push(` ${typeOf(linear.rowLower[r] ?? 0, linear.rowUpper[r] ?? 0)} ${row(r)}`);
 
