@@ -69,11 +69,19 @@ export function chooseDescribed(
   const count = open.find((value) => isCount(value)) ?? null;
   const copies = clause.copies === null && count !== null ? count.value : countOfVolume(open, traits);
   const strange = open.filter((value) => value !== count && !(copies !== null && value.unit === 'ml'));
+  const against = strange.filter((value) => contradicts(traits, value));
   const among = new Set(byDrive.candidates.map(({ entry }) => entry.id)).size;
   const told = met.length > 0 || byDrive.told || describes(traits) > 0 || bySize !== 0 || among === 1;
   return {
     items: [{ id: traits.entry.id }],
-    sureness: byDrive.sureness * (told ? 1 : 0.92) * 0.9 ** Math.min(strange.length, 3),
+    sureness:
+      byDrive.sureness *
+      (told ? 1 : 0.92) *
+      0.9 ** Math.min(strange.length, 3) *
+      (against.length === 0 ? 1 : isExact(traits) ? 0.6 : 0.85),
+    ...(against.length === 0
+      ? {}
+      : { why: `the catalogue has it as ${traits.entry.size ?? traits.entry.name}; look at the size again` }),
     ...(copies === null ? {} : { copies }),
   };
 }
@@ -121,6 +129,16 @@ function meets({ measures, entry }: Traits, { value, unit, to, code }: ClauseVal
         Math.abs(measure.value - number) <= LOOSELY * measure.value,
     );
   return near(value) && (to === null || near(to));
+}
+
+/** Whether a number with a unit stands against one of the thing's own: a 35 mm head and a socket for 52 to 54 mm. */
+function contradicts({ measures }: Traits, { unit, code }: ClauseValue): boolean {
+  return code === null && unit !== null && measures.some((measure) => measure.unit === unit);
+}
+
+/** Things that are of no use in another size. */
+function isExact({ entry }: Traits): boolean {
+  return entry.offers.some(({ kind }) => kind === 'locknut-socket' || kind === 'socket');
 }
 
 function massOf({ measures }: Traits, grams: number): boolean {

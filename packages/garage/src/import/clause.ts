@@ -50,7 +50,7 @@ export interface Clause {
 const DRIVE_WORDS = new Set(['drive', 'dr', 'drv', 'sq', 'square', 'sqdr', 'sd']);
 const INCH_WORDS = new Set(['imperial', 'af', 'sae', 'inch', 'inches', 'unf', 'unc']);
 const DRIVE_SIZES = new Set(['1/4', '3/8', '1/2', '3/4']);
-const SHALLOW = new Set(['shallow', 'normal', 'regular', 'standard']);
+const SHALLOW = new Set(['shallow', 'normal', 'regular', 'standard', 'short']);
 const MOST_COPIES = 500;
 
 export function isDriveSize(fraction: string | null): fraction is string {
@@ -98,7 +98,8 @@ export function clauseOf(tokens: readonly Token[], index: PhraseIndex): Clause {
       }
       if (token.word === 'metric' || token.word === 'mm') return;
       if (token.word === 'pair' || token.word === 'pairs') pair = true;
-      if (token.word === 'deep') depth = 'deep';
+      // 'long' also is said of ratchets and noses; only sockets have a depth.
+      if (token.word === 'deep' || token.word === 'long') depth = 'deep';
       if (SHALLOW.has(token.word)) depth = 'shallow';
       if (isFiller(token.word)) return;
       const share = token.remark ? 0 : token.bracket ? 0.25 : aside ? 0.15 : 1;

@@ -18,6 +18,8 @@ export type ClauseMatch =
       readonly why?: string;
       /** Other things it may be, best first. */
       readonly alternatives: readonly string[];
+      /** Words of the name it was found by; none when the numbers told. */
+      readonly named: readonly string[];
     }
   | {
       readonly kind: 'unknown';
@@ -59,6 +61,7 @@ export function matchClause(clause: Clause, index: PhraseIndex): ClauseMatch {
       copies: choice.copies ?? null,
       ...(choice.why === undefined ? {} : { why: choice.why }),
       alternatives: phrase.ids.filter((id) => !choice.items.some((item) => item.id === id)).slice(0, 3),
+      named: phrase.words,
       phrase,
     });
   }
@@ -231,5 +234,6 @@ function byCode(clause: Clause, index: PhraseIndex): ClauseMatch | null {
     copies: choice.copies ?? null,
     ...(choice.why === undefined ? {} : { why: choice.why }),
     alternatives: [],
+    named: [],
   };
 }

@@ -51,7 +51,7 @@ export function readLine(
     const own = clauseOf(part, index);
     return { clause: own, match: matchClause(own, index), text: textOf(part) };
   });
-  if (parts.length > 1 && worthSplitting(whole, parts)) {
+  if (parts.length > 1 && worthSplitting(whole, parts, /[+&]|\band\b|\bplus\b/i.test(text))) {
     const note = noteOf(text);
     return {
       matches: parts.flatMap(({ clause: own, match }) =>
@@ -64,9 +64,30 @@ export function readLine(
       ),
     };
   }
+  const inBrackets = whole.kind === 'unknown' ? bracketed(tokens, index) : null;
+  if (inBrackets !== null) {
+    return {
+      matches: things(inBrackets.match, inBrackets.clause, index, line, text, undefined),
+      notUnderstood: [],
+    };
+  }
   return whole.kind === 'found'
     ? { matches: things(whole, clause, index, line, text, noteOf(text)), notUnderstood: [] }
     : unknown(line, text, whole.reason, whole.suggestion);
+}
+
+/** 'dikes (side cutters)': where only the brackets are understood, they say what it is. */
+function bracketed(
+  tokens: readonly Token[],
+  index: PhraseIndex,
+): { readonly match: Extract<ClauseMatch, { kind: 'found' }>; readonly clause: Clause } | null {
+  const inside = tokens.filter(({ bracket }) => bracket);
+  if (!inside.some(({ kind }) => kind === 'word')) return null;
+  const counted = tokens.filter(({ bracket, kind }) => !bracket && kind !== 'word');
+  const clause = clauseOf([...inside.map((token) => ({ ...token, bracket: false })), ...counted], index);
+  const match = matchClause(clause, index);
+  if (match.kind === 'unknown' || match.confidence < SURE_PART) return null;
+  return { match: { ...match, confidence: match.confidence * 0.8 }, clause };
 }
 
 function unknown(line: number, text: string, reason: string, suggestion: string | null): LineReading {
@@ -89,16 +110,26 @@ function partsOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
   return merged.filter((part) => part.length > 0);
 }
 
-function worthSplitting(whole: ClauseMatch, parts: readonly Part[]): boolean {
+function worthSplitting(whole: ClauseMatch, parts: readonly Part[], added: boolean): boolean {
   const found = parts.flatMap(({ match }) => (match.kind === 'found' ? [match] : []));
   const least = Math.min(...found.map(({ confidence }) => confidence));
-  if (found.length === 0 || least < SURE_PART) return false;
+  const most = Math.max(...found.map(({ confidence }) => confidence));
+  const clear = found.length > 0 && least >= SURE_PART;
   // Nothing is dropped: what is clear is taken, the rest of the line is listed.
-  if (whole.kind === 'unknown') return true;
-  if (found.length < parts.length)
-    return parts.some(({ match, clause }) => match.kind === 'unknown' && isStrange(clause));
+  if (whole.kind === 'unknown') return clear;
+  if (found.length < parts.length) {
+    return clear && parts.some(({ match, clause }) => match.kind === 'unknown' && isStrange(clause));
+  }
   const different = new Set(found.map(({ items }) => items.map(({ id }) => id).join())).size;
-  return different === parts.length && whole.confidence < Math.min(least, 0.9);
+  if (different < parts.length) return false;
+  if (clear && whole.confidence < Math.min(least, 0.9)) return true;
+  if (!added) return false;
+  // 'crimpers + terminals': the name of the whole is that of one part only, and the other has a name of its own.
+  const ofOnePart = parts.some(({ clause }) =>
+    whole.named.every((word) => clause.words.some(({ form }) => form === word)),
+  );
+  // 'brake hose + copper pipe': the name was put together from both.
+  return ofOnePart ? least >= 0.9 : most >= 0.95 && whole.confidence < 0.95;
 }
 
 /** Of no known word: surely another thing. */

@@ -175,7 +175,10 @@ export function tokensOf(line: string): readonly Token[] {
       mark('times', times[0].length);
       continue;
     }
-    const number = /\d$/.test(text.slice(0, at)) && /^[.,]/.test(here) ? null : readNumber(here, listed());
+    const number =
+      /\d$/.test(text.slice(0, at)) && /^[.,]/.test(here)
+        ? null
+        : readNumber(here, listed(), /\d,$/.test(text.slice(0, at)));
     if (number !== null) {
       tokens.push({ ...number.token, ...place() });
       at += number.length;
@@ -222,6 +225,7 @@ type Unplaced<T> = T extends unknown ? Omit<T, keyof Placed> : never;
 function readNumber(
   text: string,
   listed: boolean,
+  afterComma: boolean,
 ): { readonly token: Unplaced<Token>; readonly length: number } | null {
   const ordinal = /^\d+(?:st|nd|rd|th)(?!\p{L})/u.exec(text);
   if (ordinal !== null) return { token: { kind: 'word', word: 'another' }, length: ordinal[0].length };
@@ -229,6 +233,19 @@ function readNumber(
   if (named !== null) {
     const word = [...NUMBER_WORDS].find(([, n]) => n === Number(named[1]))?.[0] ?? '';
     return { token: { kind: 'word', word }, length: named[0].length };
+  }
+  const half = /^half (?:a |of a )?(?:litre|liter|l)(?!\p{L})/u.exec(text);
+  if (half !== null) {
+    const token = {
+      kind: 'number',
+      value: 500,
+      unit: 'ml',
+      inch: false,
+      fraction: null,
+      spelt: true,
+      text: '0.5',
+    } as const;
+    return { token, length: half[0].length };
   }
   const inchWord =
     /^(half|quarter|three[ -]quarters?|three[ -]eighths?|3 eighths?)[ -]?(?:of an )?(?:inch|in|"|drive|dr|sq)(?!\p{L})/u.exec(
@@ -267,7 +284,7 @@ function readNumber(
   }
   const digits = /^(?:\d+(?:[.,]\d+)?|[.,]\d+)/u.exec(text);
   if (digits === null) return null;
-  const typed = wholeListAhead(text) ? (/^\d+/.exec(text)?.[0] ?? digits[0]) : digits[0];
+  const typed = afterComma || wholeListAhead(text) ? (/^\d+/.exec(text)?.[0] ?? digits[0]) : digits[0];
   const value = Number(typed.replace(',', '.'));
   const after = text.slice(typed.length);
   const gap = /^[ -]?/.exec(after)?.[0].length ?? 0;

@@ -30,6 +30,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   guage: 'gauge',
   gage: 'gauge',
   plyer: 'plier',
+  dyke: 'dike',
   hexagonal: 'hex',
   hexagon: 'hex',
   elec: 'electrical',
@@ -77,7 +78,7 @@ const MODIFIERS = new Set(
   (
     'large big long heavy small little short mini wide thin thick front rear left right upper lower top bottom rh lh ' +
     'black red blue green yellow white steel metal plastic rubber metric chrome impact strong light set kit box tin pack ' +
-    'bottle can tube tin roll spray pair single double twin duty professional pro spare normal regular standard depth quality'
+    'bottle can tube tin roll spray pair single double twin duty professional pro spare normal regular standard depth  quality medium mid middle'
   ).split(' '),
 );
 
