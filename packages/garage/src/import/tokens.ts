@@ -34,7 +34,7 @@ export interface NumberToken extends Placed {
   readonly fraction: string | null;
   /** 'two' rather than 2. */
   readonly spelt: boolean;
-  /** 10 mm typed as kilograms, litres ...: the factor told the reader that it is a mass or volume typed large. */
+  /** As typed, without its unit. */
   readonly text: string;
 }
 
