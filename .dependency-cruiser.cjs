@@ -18,11 +18,18 @@ module.exports = {
   forbidden: [
     ...arrows,
     {
+      name: 'apps-stand-alone',
+      comment: 'an app imports packages, never another app',
+      severity: 'error',
+      from: { path: '^apps/([^/]+)/' },
+      to: { path: '^apps/', pathNot: '^apps/$1/' },
+    },
+    {
       name: 'core-is-pure',
       comment: 'core and catalogue use no package, no Node module, no DOM',
       severity: 'error',
       from: { path: '^packages/(core|catalogue)/src' },
-      to: { dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-unknown', 'unknown'] },
+      to: { pathNot: '^packages/' },
     },
     {
       name: 'packages-run-in-a-browser',
@@ -31,12 +38,25 @@ module.exports = {
       from: { path: '^packages/[^/]+/src' },
       to: { dependencyTypes: ['core'] },
     },
-    { name: 'no-circular', severity: 'error', from: {}, to: { circular: true } },
+    {
+      name: 'no-circular',
+      comment: 'a file that needs another is not needed by it',
+      severity: 'error',
+      from: {},
+      to: { circular: true },
+    },
     {
       name: 'no-tests-in-source',
       severity: 'error',
       from: { path: '^(packages|apps)/[^/]+/src' },
       to: { path: '/test/' },
+    },
+    {
+      name: 'unreached',
+      comment: 'neither an app, a script nor a test leads to this file',
+      severity: 'error',
+      from: { path: '^(apps/[^/]+/src/main\\.ts|scripts/|bench/|tests/|(packages|apps)/[^/]+/test/)' },
+      to: { path: '^(packages|apps)/[^/]+/src/', pathNot: '/src/main\\.ts$', reachable: false },
     },
   ],
   options: {

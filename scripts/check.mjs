@@ -14,7 +14,7 @@ const steps = [
   [
     'architecture',
     bin('depcruise'),
-    ['packages', 'apps', '--config', '.dependency-cruiser.cjs', '--output-type', 'err'],
+    ['packages', 'apps', 'tests', 'scripts', '--config', '.dependency-cruiser.cjs', '--output-type', 'err'],
   ],
   ['dead code', bin('knip'), ['--no-progress']],
   ['rules have tests', process.execPath, ['scripts/rules.mjs']],

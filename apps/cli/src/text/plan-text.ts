@@ -33,6 +33,12 @@ export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
   say('');
   say(...paragraph(unaided.words).map(paint.strong));
   say(...paragraph(proof(answer, units)));
+  if (unaided.sparesBound > LEAST_BOUND)
+    say(
+      ...paragraph(
+        `Shared spares are counted low, to be safe: the true chance is up to ${percent(unaided.sparesBound)} better.`,
+      ),
+    );
   say('');
   say(...comparison(answer.comparisons, units));
   for (const warning of answer.warnings) say('', ...paragraph(`! ${warning}`, 0, 2));
