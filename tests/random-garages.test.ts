@@ -107,7 +107,7 @@ describe('small random garages', () => {
       ),
       steady(GARAGES),
     );
-  }, 300_000);
+  }, 900_000);
 
   afterAll(() => {
     // Cases that never buy, never carry a set or never fail would say little.
@@ -115,7 +115,7 @@ describe('small random garages', () => {
     expect(seen.none).toBeGreaterThan(100);
     expect(seen.bought).toBeGreaterThan(50);
     expect(seen.boxed).toBeGreaterThan(20);
-    expect(seen.planned - seen.empty).toBeGreaterThan(600);
+    expect(seen.planned - seen.empty).toBeGreaterThan(500);
   });
 });
 
@@ -140,5 +140,5 @@ describe('medium random garages', () => {
       }),
       steady(200, 2),
     );
-  }, 300_000);
+  }, 900_000);
 });
