@@ -9,6 +9,7 @@ import { commandsMarkdown } from './docs/commands.ts';
 import { demoPlan } from './docs/demo-plan.ts';
 import { drift } from './docs/drift.ts';
 import { modelTestsMarkdown } from './docs/model-tests.ts';
+import { withDemo } from './docs/readme.ts';
 
 /** Documents made from the code, by their path below the root. */
 async function pages(root: string): Promise<ReadonlyMap<string, string>> {
@@ -22,7 +23,10 @@ async function pages(root: string): Promise<ReadonlyMap<string, string>> {
     ['docs/model-tests.md', modelTestsMarkdown(root)],
   ]);
   const demo = await demoPlan(root);
-  return demo === null ? made : made.set('docs/demo-plan.txt', demo);
+  if (demo === null) return made;
+  const readme = readOrNothing(join(root, 'README.md'));
+  if (readme !== null) made.set('README.md', withDemo(readme, demo));
+  return made.set('docs/demo-plan.txt', demo);
 }
 
 /** Writes the documents, or with `check` compares them; returns the exit code. */
