@@ -1,15 +1,23 @@
 import type { Outcome } from '@waymend/core/choosing/problem';
 import { SCORE_UNIT } from '@waymend/core/choosing/problem';
 import { MAX_LOSS } from '@waymend/core/choosing/clashes';
+import type { BuiltProblem } from '@waymend/core/repairing/build-problem';
 import { chanceOfLoss } from '../explain/reading.ts';
+import type { BuiltScene } from '../scene/build-scene.ts';
 import { massText } from '../words/mass.ts';
-import type { Prepared, Question } from './plan-trip.ts';
 
 type NoPlan = Extract<Outcome, { kind: 'no-plan' }>;
 
+/** What was asked, as far as a clash is about it. `chance`: the one a least-mass aim wants, 0..1; else null. */
+interface Asked {
+  readonly built: BuiltScene;
+  readonly stated: BuiltProblem;
+  readonly chance: number | null;
+}
+
 /** Why nothing satisfies the limits: which clash, and by how much each would have to give (M6). */
-export function clashSentences(prepared: Prepared, outcome: NoPlan, question: Question): readonly string[] {
-  const { stated, built } = prepared;
+export function clashSentences(asked: Asked, outcome: NoPlan): readonly string[] {
+  const { stated, built } = asked;
   const out: string[] = [];
   for (const need of outcome.unmeetable ?? [])
     out.push(
@@ -20,32 +28,38 @@ export function clashSentences(prepared: Prepared, outcome: NoPlan, question: Qu
       `"${built.scene.pieces[piece]?.name ?? 'A piece'}" is marked always, but it is neither owned nor affordable.`,
     );
   }
-  for (const { limit, shortBy } of outcome.clashes) out.push(clash(limit, shortBy, prepared, question));
+  for (const { limit, shortBy } of outcome.clashes) out.push(clash(limit, shortBy, asked));
   if (out.length === 0) out.push('No kit satisfies all the limits at once; loosen the tightest of them.');
   return out;
 }
 
-function clash(limit: string, shortBy: number, prepared: Prepared, question: Question): string {
+function clash(limit: string, shortBy: number, { built, chance }: Asked): string {
   const [kind = '', ...rest] = limit.split(' ');
   const name = rest.join(' ');
   switch (kind) {
     case 'mass':
-      return `What has to come weighs ${massText(shortBy)} more than the mass limit allows.`;
+      return `What has to come weighs ${upwards(shortBy)} more than the mass limit allows.`;
     case 'volume':
       return `What has to come takes ${Math.ceil(shortBy / 100) / 10} l more than the volume limit allows.`;
     case 'money':
       return `What has to be bought costs ${(shortBy / 100).toFixed(2)} more than the budget.`;
     case 'berth':
-      return `The berth "${prepared.built.garage.berths[name]?.name ?? name}" would be ${massText(shortBy)} over its limit.`;
+      return `The berth "${built.garage.berths[name]?.name ?? name}" would be ${upwards(shortBy)} over its limit.`;
     case 'load':
-      return `The vehicle itself sets the limit: ${loadWords(name)} would be ${massText(shortBy)} over; take other loads out first.`;
+      return `The vehicle itself sets the limit: ${loadWords(name)} would be ${upwards(shortBy)} over; take other loads out first.`;
     default:
-      if (limit === MAX_LOSS && question.aim.kind === 'least-mass') {
-        const best = chanceOfLoss(-Math.log(question.aim.chance) / SCORE_UNIT + shortBy);
-        return `No kit reaches a chance of ${(question.aim.chance * 100).toFixed(1)} %; the best that can be had is about ${(best * 100).toFixed(1)} %.`;
+      if (limit === MAX_LOSS && chance !== null) {
+        const best = chanceOfLoss(-Math.log(chance) / SCORE_UNIT + shortBy);
+        return `No kit reaches a chance of ${Number((chance * 100).toFixed(3))} %; the best that can be had is about ${(best * 100).toFixed(1)} %.`;
       }
       return `The limit "${limit}" is short by ${shortBy}.`;
   }
+}
+
+/** Rounded up, so that giving way by what is said is enough. */
+function upwards(grams: number): string {
+  const step = grams >= 100_000 ? 1000 : grams >= 10_000 ? 100 : grams >= 1000 ? 10 : 1;
+  return massText(Math.ceil(grams / step) * step);
 }
 
 function loadWords(row: string): string {

@@ -74,7 +74,10 @@ export function solve(
   const outcome = plan(stated.problem, aimOf(question), solver, patience);
   switch (outcome.kind) {
     case 'no-plan':
-      return { kind: 'no-plan', sentences: clashSentences(prepared, outcome, question) };
+      return {
+        kind: 'no-plan',
+        sentences: clashSentences({ ...prepared, chance: chanceOf(question) }, outcome),
+      };
     case 'failed':
       return {
         kind: 'refused',
@@ -93,6 +96,10 @@ export function solve(
       return { kind: 'solved', solved: { outcome: whole, choice: outcome.choice, state, report } };
     }
   }
+}
+
+function chanceOf({ aim }: Question): number | null {
+  return aim.kind === 'least-mass' ? aim.chance : null;
 }
 
 function aimOf(question: Question): Aim {
