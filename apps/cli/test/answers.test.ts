@@ -226,6 +226,26 @@ describe('what the commands print with --json', () => {
     expect(clashes.join(' ')).toMatch(/weighs [\d.]+ kg more than the mass limit allows/);
   });
 
+  it.each([
+    ['plan', [], 'plan'],
+    ['plan', ['--chance', '90%'], 'plan'],
+    ['curve', [], 'curve'],
+  ] as const)(
+    '%s %j stopped at once: the best so far with what could still be won, never a number that is none',
+    async (command, options, name) => {
+      const ran = await runOn({ files, stopAfter: 0 }, command, WAGON_FILE, '--json', ...options);
+      if (ran.code === 0) {
+        const value = valid(name, ran);
+        if (command === 'plan') expect(value).toMatchObject({ status: 'within', stoppedBy: 'cancel' });
+        else expect(value).toMatchObject({ complete: false });
+      } else {
+        expect(ran.code).toBe(1);
+        expect(ran.out).toBe('');
+        expect(ran.err).toMatch(/before any plan was found|No point was found/);
+      }
+    },
+  );
+
   it('least mass: the aim says what was asked, and the kit reaches it', async () => {
     const ran = await runOn({ files }, 'plan', WAGON_FILE, '--chance', '90%', '--json');
     const value = planAnswer.parse(valid('plan', ran));
@@ -241,7 +261,14 @@ describe('what the commands print with --json', () => {
 
   it('a plan with something to spend says what to buy', async () => {
     const rich = wagonWith('    limitKg: 75\n', '    limitKg: 75\n    budget: 60\n');
-    const ran = await runOn({ files: { [WAGON_FILE]: rich } }, 'plan', WAGON_FILE, '--json');
+    const ran = await runOn(
+      { files: { [WAGON_FILE]: rich } },
+      'plan',
+      WAGON_FILE,
+      '--seconds',
+      '2',
+      '--json',
+    );
     const value = planAnswer.parse(valid('plan', ran));
     expect(value.buy.length).toBeGreaterThan(0);
     expect(value.buy.reduce((sum, item) => sum + item.cents, 0)).toBeLessThanOrEqual(6000);

@@ -6,6 +6,8 @@ export interface MachineOptions {
   readonly files?: Readonly<Record<string, string | Uint8Array>>;
   readonly colour?: boolean;
   readonly interactive?: boolean;
+  /** Milliseconds until the person asks to stop; never, when absent. */
+  readonly stopAfter?: number;
   /** Paths that cannot be written. */
   readonly locked?: readonly string[];
   /** Paths whose size is said to be this many bytes, too many to read. */
@@ -27,6 +29,7 @@ export async function runOn(machine: MachineOptions, ...argv: readonly string[])
   const written: { path: string; data: string }[] = [];
   const files = new Map(Object.entries(machine.files ?? {}));
   const huge = new Map(Object.entries(machine.huge ?? {}));
+  const started = performance.now();
   const io: Io = {
     out: (text) => out.push(text),
     err: (text) => err.push(text),
@@ -49,7 +52,7 @@ export async function runOn(machine: MachineOptions, ...argv: readonly string[])
       return Promise.resolve({ kind: 'written' });
     },
     clock: () => performance.now(),
-    stopAsked: () => false,
+    stopAsked: () => performance.now() - started > (machine.stopAfter ?? Number.POSITIVE_INFINITY),
   };
   const code = await run(argv, io);
   return { code, out: out.join(''), err: err.join(''), written };

@@ -69,7 +69,7 @@ export function answerOf(
     trip: tripAnswer(prepared),
     aim: aimAnswer(prepared, question),
     status: outcome.kind,
-    gap: measured > 0 ? Math.max(0, (measured - bound) / measured) : 0,
+    gap: measured > 0 ? Math.min(1, Math.max(0, (measured - bound) / measured)) : 0,
     ...(outcome.kind === 'within' ? { stoppedBy: outcome.stoppedBy } : {}),
     kit,
     stayHome: home,
