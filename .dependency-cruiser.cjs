@@ -43,7 +43,8 @@ module.exports = {
       comment: 'a file that needs another is not needed by it',
       severity: 'error',
       from: {},
-      to: { circular: true },
+      // Types are gone before anything runs; only a circle of code is one.
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     {
       name: 'no-tests-in-source',

@@ -22,7 +22,3 @@ export function estimate(why: string): Basis {
 export function recalled(of: string): Basis {
   return { kind: 'recalled', of };
 }
-
-export function computed(from: string): Basis {
-  return { kind: 'computed', from };
-}

@@ -54,7 +54,7 @@ export function evaluate(problem: Problem, choice: Choice, compiled = compile(pr
       if (piece.cents === null || piece.owned) faults.push({ kind: 'not-sold-singly', piece: p });
       cents += piece.cents ?? 0;
     }
-    const boxed = bundles.some((b) => problem.bundles[b]?.owned && problem.bundles[b]?.carry === 'whole');
+    const boxed = bundles.some((b) => problem.bundles[b]?.owned && problem.bundles[b].carry === 'whole');
     const had = (piece.owned ? !boxed : bought.has(p)) || bundles.some((b) => chosen.has(b));
     if (carried && !had) faults.push({ kind: 'not-had', piece: p });
     for (const b of bundles) {

@@ -1,6 +1,4 @@
-import { compile } from './compile.ts';
 import type { CompiledProblem } from './compile.ts';
-import type { Problem } from './problem.ts';
 
 /**
  * What a set of carried pieces achieves, kept up to date piece by piece. Every quantity is a whole number and every step
@@ -197,10 +195,4 @@ export class KitState {
     this.bestGain[e] = next;
     this.loss += best - next;
   }
-}
-
-export function kitStateOf(problem: Problem, carried: readonly number[] = []): KitState {
-  const state = new KitState(compile(problem));
-  for (const p of carried) state.carry(p);
-  return state;
 }

@@ -1,5 +1,6 @@
+import { implies } from './implies.ts';
 import type { LinearBuilder } from './linear-builder.ts';
-import type { Need, Option, Problem } from './problem.ts';
+import type { Option, Problem } from './problem.ts';
 
 /**
  * Events as levels (plain form). With distinct gains g1 < g2 < ..., level l is reached when some option of gain >= g_l is
@@ -76,7 +77,7 @@ export function addEvents(
       const at = needColumn[n] ?? 0;
       options.forEach((option, o) => {
         const y = used[o] ?? 0;
-        const asks = option.needs.some((other) => other === n || implied(problem.needs, other, n));
+        const asks = option.needs.some((other) => implies(problem.needs, other, n));
         const list = asking.get(at) ?? [];
         if (asks && !list.includes(y)) asking.set(at, [...list, y]);
       });
@@ -94,17 +95,4 @@ export function addEvents(
         used.map((y) => [y, 1] as const),
       );
   });
-}
-
-/** Every way of need a holds all of some way of need b. */
-function implied(needs: readonly Need[], a: number, b: number): boolean {
-  const [former, later] = [needs[a], needs[b]];
-  if (former?.kind !== 'any' || later?.kind !== 'any' || former.ways.length === 0) return false;
-  return former.ways.every((way) =>
-    later.ways.some(
-      (smaller) =>
-        smaller.pieces.every((p) => way.pieces.includes(p)) &&
-        smaller.needs.every((n) => way.needs.includes(n)),
-    ),
-  );
 }

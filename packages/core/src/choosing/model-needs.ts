@@ -1,4 +1,5 @@
 import type { LinearBuilder } from './linear-builder.ts';
+import { implies } from './implies.ts';
 import type { Need, Problem, Way } from './problem.ts';
 
 /**
@@ -35,7 +36,7 @@ export function addNeeds(
   problem.needs.forEach((need, n) => {
     if (need.kind === 'enough') needColumn[n] = addEnough(need, n, builder, pieceColumn, form, fresh);
     else if (form === 'plain') needColumn[n] = addPlain(need.ways.map(atomsOf), n, builder, fresh);
-    else needColumn[n] = addTight(need.ways.map(atomsOf), n, builder, fresh);
+    else needColumn[n] = addTight(problem.needs, need.ways, n, builder, needColumn, atomsOf, fresh);
   });
   return needColumn;
 }
@@ -94,12 +95,21 @@ function addPlain(ways: readonly number[][], n: number, builder: LinearBuilder, 
   return met;
 }
 
-function addTight(ways: readonly number[][], n: number, builder: LinearBuilder, fresh: Fresh): number {
-  const [only] = ways;
-  if (ways.length === 1 && only?.length === 1) return only[0] ?? 0;
-  const met = fresh(`u_${n}`, ways.length === 0 ? 0 : 1, false);
-  if (ways.some((atoms) => atoms.length === 0)) return met;
-  if (ways.length === 1) {
+function addTight(
+  needs: readonly Need[],
+  ways: readonly Way[],
+  n: number,
+  builder: LinearBuilder,
+  needColumn: Int32Array,
+  atomsOf: (way: Way) => number[],
+  fresh: Fresh,
+): number {
+  const columns = ways.map(atomsOf);
+  const [only] = columns;
+  if (columns.length === 1 && only?.length === 1) return only[0] ?? 0;
+  const met = fresh(`u_${n}`, columns.length === 0 ? 0 : 1, false);
+  if (columns.some((atoms) => atoms.length === 0)) return met;
+  if (columns.length === 1) {
     for (const atom of only ?? []) {
       builder.row(-Infinity, 0, [
         [met, 1],
@@ -110,7 +120,8 @@ function addTight(ways: readonly number[][], n: number, builder: LinearBuilder, 
   }
   const terms: [number, number][] = [[met, 1]];
   const using = new Map<number, number[]>();
-  ways.forEach((atoms, w) => {
+  const named = [...new Set(ways.flatMap((way) => way.needs))];
+  columns.forEach((atoms, w) => {
     const [one] = atoms;
     if (atoms.length === 1 && one !== undefined) {
       terms.push([one, -1]);
@@ -118,7 +129,11 @@ function addTight(ways: readonly number[][], n: number, builder: LinearBuilder, 
     }
     const way = fresh(`w_${n}_${w}`, 1, false);
     terms.push([way, -1]);
-    for (const atom of atoms) using.set(atom, [...(using.get(atom) ?? []), way]);
+    // What a smaller need of this way implies holds too when the way is used.
+    const implied = named.filter((m) => ways[w]?.needs.some((asked) => implies(needs, asked, m)));
+    for (const atom of new Set([...atoms, ...implied.map((m) => needColumn[m] ?? 0)])) {
+      using.set(atom, [...(using.get(atom) ?? []), way]);
+    }
   });
   builder.row(-Infinity, 0, terms);
   for (const [atom, itsWays] of using) {

@@ -54,7 +54,7 @@ export class Workbench {
     this.used = new Float64Array(this.rows);
     this.hasSupply = Uint8Array.from(problem.pieces, (piece) => {
       const boxed = (piece.bundles ?? []).some(
-        (b) => problem.bundles[b]?.owned && problem.bundles[b]?.carry === 'whole',
+        (b) => problem.bundles[b]?.owned && problem.bundles[b].carry === 'whole',
       );
       return !piece.owned || boxed ? 1 : 0;
     });

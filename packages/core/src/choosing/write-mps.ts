@@ -23,17 +23,17 @@ export function problemMps(problem: Problem): string {
     }
   }
   lines.push('COLUMNS');
-  let whole = false;
+  let whole = 0;
   byColumn.forEach((entries, c) => {
-    const isWhole = linear.integer[c] === 1;
-    if (isWhole !== whole) lines.push(` m${c} 'MARKER' '${isWhole ? 'INTORG' : 'INTEND'}'`);
+    const isWhole = linear.integer[c] ?? 0;
+    if (isWhole !== whole) lines.push(` m${c} 'MARKER' '${isWhole === 1 ? 'INTORG' : 'INTEND'}'`);
     whole = isWhole;
     const cost = linear.cost[c] ?? 0;
     // Every column must appear, even one that stands nowhere else.
     if (cost !== 0 || entries.length === 0) lines.push(` ${column(c)} loss ${cost}`);
     for (const [r, value] of entries) lines.push(` ${column(c)} ${row(r)} ${value}`);
   });
-  if (whole) lines.push(` mend 'MARKER' 'INTEND'`);
+  if (linear.integer.at(-1) === 1) lines.push(` mend 'MARKER' 'INTEND'`);
 
   lines.push('RHS');
   if (constantLoss !== 0) lines.push(` rhs loss ${-constantLoss}`);

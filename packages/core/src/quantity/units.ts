@@ -41,6 +41,4 @@ export const NM_PER_POUND_FOOT = 0.45359237 * STANDARD_GRAVITY * 0.3048;
 
 export const millimetres = (n: number): Metres => metres(n / 1000);
 export const inches = (n: number): Metres => metres((n * MM_PER_INCH) / 1000);
-export const gramsOfKilograms = (kg: number): Grams => grams(Math.round(kg * 1000));
-export const kilogramsOfGrams = (g: Grams): Kilograms => kilograms(g / 1000);
 export const inMillimetres = (m: Metres): number => m * 1000;

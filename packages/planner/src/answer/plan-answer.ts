@@ -1,5 +1,3 @@
-import type { Refusal } from '@waymend/core/result';
-
 /**
  * What a plan says, in units people read, ready for a screen, a terminal or JSON (docs/answers.md). Every number here has
  * been re-checked (M8). Chances are probabilities 0..1; masses whole grams; money whole cents.
@@ -185,8 +183,3 @@ export interface StandingAnswer {
   readonly missingSizes: readonly string[];
   readonly step: string;
 }
-
-export type PlanResult =
-  | { readonly kind: 'answer'; readonly answer: PlanAnswer }
-  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
-  | { readonly kind: 'no-plan'; readonly sentences: readonly string[] };

@@ -35,8 +35,7 @@ export function costsOf(reading: Reading): Costs {
     costs.carry[p] = piece.owned && !never ? piece.grams : NO;
     costs.ready[p] = (piece.owned && !never) || unready ? piece.grams : NO;
     costs.grams[p] = (piece.owned && !never) || buyable ? piece.grams : NO;
-    costs.money[p] =
-      piece.owned && !never ? piece.grams : buyable ? (piece.cents ?? 0) * CENT + piece.grams : NO;
+    costs.money[p] = piece.owned && !never ? piece.grams : buyable ? piece.cents * CENT + piece.grams : NO;
   });
   return costs;
 }

@@ -58,9 +58,13 @@ function needWords(need: SceneNeed, built: Prepared['built']): string {
     return `${joint.title}, ${joint.size.label}, ${Math.round(joint.torque)} N m${joint.hold === undefined ? '' : ', held on the other side'}${assumed}`;
   }
   const [fn = '', apart] = need.fn.split(' ');
-  const words = FUNCTIONS[fn as keyof typeof FUNCTIONS]?.words ?? fn;
+  const words = isFunction(fn) ? FUNCTIONS[fn].words : fn;
   const of = need.of ?? apart;
   return of === undefined ? words : `${words} (${of.replaceAll('-', ' ')})`;
+}
+
+function isFunction(word: string): word is keyof typeof FUNCTIONS {
+  return Object.hasOwn(FUNCTIONS, word);
 }
 
 function aboard(reading: Prepared['reading'], state: KitState, of: string): number {

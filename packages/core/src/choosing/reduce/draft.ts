@@ -66,6 +66,8 @@ export interface Draft {
   readonly pieces: DraftPiece[];
   readonly bundles: DraftBundle[];
   readonly needs: DraftNeed[];
+  /** Needs in an order in which each comes after those it refers to. */
+  readonly order: number[];
   /** OPEN, IN, OUT or REPLACED, by atom. */
   readonly state: Uint8Array;
   readonly standsFor: Map<Atom, Atom[]>;
@@ -83,6 +85,9 @@ export interface Draft {
   /** Counts every change, so that passes know whether another round is due. */
   changes: number;
 }
+
+/** Reductions may make this many needs of one. */
+const MOST_GROWTH = 3;
 
 export function draftOf(problem: Problem, aim: Aim): Draft {
   const pieceCount = problem.pieces.length;
@@ -132,7 +137,9 @@ export function draftOf(problem: Problem, aim: Aim): Draft {
       const ways = need.ways.map((way) => [...way.pieces, ...way.needs.map((n) => pieceCount + n)]);
       return { kind: 'any', ways };
     }),
-    state: new Uint8Array(pieceCount + problem.needs.length),
+    order: problem.needs.map((_, n) => n),
+    // Room for needs that reductions add.
+    state: new Uint8Array(pieceCount + MOST_GROWTH * problem.needs.length),
     standsFor: new Map(),
     events: scored
       ? problem.events.map((event) =>
@@ -245,13 +252,23 @@ export function dropBundle(draft: Draft, b: number): void {
   }
 }
 
+/** A new need, placed before the one it is made for; null when there is no room. */
+export function addNeed(draft: Draft, ways: Atom[][], before: number): Atom | null {
+  const n = draft.needs.length;
+  if (draft.pieceCount + n >= draft.state.length) return null;
+  draft.needs.push({ kind: 'any', ways });
+  draft.order.splice(draft.order.indexOf(before), 0, n);
+  draft.changes++;
+  return draft.pieceCount + n;
+}
+
 export function replaceNeed(draft: Draft, n: number, by: Atom[]): void {
   draft.state[draft.pieceCount + n] = REPLACED;
   draft.standsFor.set(draft.pieceCount + n, by);
   draft.changes++;
 }
 
-/** Open needs that something still asks for, directly or through a way; ascending. */
+/** Open needs that something still asks for, directly or through a way; in `order`. */
 export function askedNeeds(draft: Draft): number[] {
   const { pieceCount } = draft;
   const asked = new Uint8Array(draft.needs.length);
@@ -260,13 +277,10 @@ export function askedNeeds(draft: Draft): number[] {
   };
   mark(draft.must);
   for (const event of draft.events) for (const option of event) mark(option.atoms);
-  for (let n = draft.needs.length - 1; n >= 0; n--) {
+  for (let at = draft.order.length - 1; at >= 0; at--) {
+    const n = draft.order[at] ?? 0;
     const need = draft.needs[n];
     if (asked[n] === 1 && need?.kind === 'any') need.ways.forEach(mark);
   }
-  const found: number[] = [];
-  asked.forEach((one, n) => {
-    if (one === 1 && draft.state[pieceCount + n] === OPEN) found.push(n);
-  });
-  return found;
+  return draft.order.filter((n) => asked[n] === 1 && draft.state[pieceCount + n] === OPEN);
 }

@@ -6,7 +6,7 @@ import type { Reduced } from './reduce.ts';
 
 /** Writes what is left of a draft as a problem of its own, with the way back to the unreduced one. */
 export function finish(draft: Draft): Reduced {
-  const { pieceCount, problem } = draft;
+  const { problem } = draft;
   const kept: number[] = [];
   draft.pieces.forEach((_, p) => {
     if (draft.state[p] === OPEN || isPinnedOn(draft, p)) kept.push(p);
@@ -84,7 +84,7 @@ function pieceOf(
   const bundles = [...new Set([...(piece.supply?.bundles ?? []), ...piece.wholes])].flatMap(
     (b) => newBundle.get(b) ?? [],
   );
-  const boxed = raw.owned && bundles.some((b) => sets[b]?.owned && sets[b]?.carry === 'whole');
+  const boxed = raw.owned && bundles.some((b) => sets[b]?.owned && sets[b].carry === 'whole');
   return {
     id: raw.id,
     grams: piece.grams,

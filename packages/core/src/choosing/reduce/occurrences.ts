@@ -19,7 +19,7 @@ export interface Occurrences {
 export function occurrences(draft: Draft): Occurrences {
   const { pieceCount } = draft;
   const of: Occurrence[][] = draft.pieces.map(() => []);
-  const units: Map<number, number>[] = draft.pieces.map(() => new Map());
+  const units: Map<number, number>[] = draft.pieces.map(() => new Map<number, number>());
   const note = (atoms: readonly Atom[], rivals: readonly (readonly Atom[])[]): void => {
     for (const atom of atoms) {
       if (atom < pieceCount && draft.state[atom] === OPEN) of[atom]?.push({ atoms, rivals });

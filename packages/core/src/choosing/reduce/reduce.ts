@@ -9,6 +9,7 @@ import { takeForced } from './forced.ts';
 import { leaveIdlePieces } from './idle-pieces.ts';
 import { Implications } from './implied.ts';
 import { dropDominatedPieces } from './lighter-piece.ts';
+import { dropIdleAlternatives } from './idle-alternatives.ts';
 import { keepMinimalWays } from './minimal-ways.ts';
 import { simplifyOptions } from './options.ts';
 import type { OrderedPair } from './ordered-pieces.ts';
@@ -69,12 +70,14 @@ export function reduce(problem: Problem, aim: Aim): Reduced {
 function rewriteNeeds(draft: Draft): void {
   const must = new Set<Atom>(draft.must);
   const seen = new Map<string, Atom>();
-  for (let n = 0; n < draft.needs.length; n++) {
+  // `order` grows in front of the need in hand, by needs that are already in their final form.
+  for (const n of [...draft.order]) {
     if (!keepPossibleWays(draft, n, must)) continue;
     writeEnoughAsWays(draft, n);
     const need = draft.needs[n];
     if (!need) continue;
     keepMinimalWays(need);
+    dropIdleAlternatives(draft, n, seen);
     if (!contractSingleWay(draft, n)) mergeEqualNeed(draft, n, seen);
   }
 }
