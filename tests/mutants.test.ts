@@ -1,10 +1,12 @@
 import { plan } from '@waymend/core/choosing/plan';
 import type { Problem } from '@waymend/core/choosing/problem';
 import { buildProblem } from '@waymend/core/repairing/build-problem';
+import { metres } from '@waymend/core/quantity/units';
 import type { Scene, ToolOffer } from '@waymend/core/repairing/scene';
 import { checkPlan } from '@waymend/planner/checking/check-plan';
 import type { ViolationId } from '@waymend/planner/checking/report';
 import { buildScene } from '@waymend/planner/scene/build-scene';
+import type { Trade } from '@waymend/planner/trade';
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -47,8 +49,8 @@ const MUTANTS: readonly Mutant[] = [
       ...scene,
       joints: scene.joints.map((joint) => (joint.access === 'side' ? { ...joint, access: 'open' } : joint)),
     }),
-    // An open end is no better for it, so only the claim of too much is a fault.
-    caughtBy: ['loss-understated'],
+    // Where it carries no socket it still expects more use of the belts, and so says too much loss.
+    caughtBy: ['loss-understated', 'loss-overstated'],
   },
   {
     name: '[M6] the mass limit is forgotten',
@@ -81,7 +83,7 @@ const MUTANTS: readonly Mutant[] = [
     name: '[M4] a limp counts however far help is',
     scene: (scene) => ({
       ...scene,
-      trouble: scene.trouble.map((t) => ({ ...t, help: scene.jobs[0]?.trusted ?? t.help })),
+      trouble: scene.trouble.map((t) => ({ ...t, help: metres(0) })),
     }),
     caughtBy: ['loss-understated', 'loss-overstated'],
   },
@@ -92,7 +94,12 @@ const MUTANTS: readonly Mutant[] = [
   },
 ];
 
-const CASES = 60;
+const CASES = 150;
+/** Nobody has to lie under the vehicle, so that more of the jobs that turn and hold are within reach. */
+const TRADE: Trade = {
+  ...TINY_TRADE,
+  jobs: TINY_TRADE.jobs.map(({ under: _, ...job }) => job),
+};
 
 /** In how many of the cases the check rejects the planner's answer, and what it says. */
 function rejections({
@@ -105,7 +112,7 @@ function rejections({
   const draw = fc.tuple(randomGarage(12, 6), fc.integer({ min: 15, max: 80 }));
   fc.assert(
     fc.property(draw, ([garage, hundreds]) => {
-      const built = buildScene(garage, 't', TINY_TRADE, { limitGrams: hundreds * 100 });
+      const built = buildScene(garage, 't', TRADE, { limitGrams: hundreds * 100 });
       if (!built.ok) throw new Error(built.error.message);
       const { scene } = built.value;
       const stated = buildProblem(wrongly(scene));
@@ -137,9 +144,11 @@ describe('wrong planners', () => {
     expect({ rejected, said }).toEqual({ rejected: 0, said: [] });
   });
 
-  it.each(MUTANTS)('$name: the check rejects it', ({ caughtBy, ...mutant }) => {
-    const { rejected, said } = rejections(mutant);
-    expect(rejected).toBeGreaterThanOrEqual(1);
-    for (const id of said) expect(caughtBy).toContain(id);
-  });
+  for (const { name, caughtBy, ...mutant } of MUTANTS) {
+    it(`${name}: the check rejects it`, () => {
+      const { rejected, said } = rejections(mutant);
+      expect(rejected).toBeGreaterThanOrEqual(1);
+      for (const id of said) expect(caughtBy).toContain(id);
+    });
+  }
 });
