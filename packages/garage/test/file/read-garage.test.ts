@@ -183,8 +183,8 @@ describe('what is refused, with one plain sentence that says file, line and what
   });
 });
 
-it('reads the demonstration vehicle of the examples', () => {
-  const text = readFileSync(new URL('../../../../examples/demo-vehicle.yaml', import.meta.url), 'utf8');
-  const result = readGarage(text, 'demo-vehicle.yaml');
+it('reads the demonstration garage of the examples', () => {
+  const text = readFileSync(new URL('../../../../examples/demo.garage.yaml', import.meta.url), 'utf8');
+  const result = readGarage(text, 'demo.garage.yaml');
   expect(result.ok ? [] : result.error).toEqual([]);
 });

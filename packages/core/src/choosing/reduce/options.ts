@@ -1,6 +1,7 @@
 import { resolve, within } from './draft.ts';
 import type { Draft, DraftOption } from './draft.ts';
-import { Implications, dropImplied } from './implied.ts';
+import { dropImplied } from './implied.ts';
+import type { Implications } from './implied.ts';
 
 /**
  * The options of one event, made small.
