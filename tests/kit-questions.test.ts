@@ -83,6 +83,44 @@ describe('money', () => {
     expect(whole.answer.kit.massGrams - loose.answer.kit.massGrams).toBe(250 + 72);
   });
 
+  it('[M13] the case of a set that comes whole is weighed wherever the kit is', () => {
+    const box = (carry: string, more: readonly string[] = []) =>
+      planned(
+        garageOf({
+          fittings: [BELT],
+          belongings: [
+            `box: { name: box, set: { carry: ${carry}, caseGrams: 9000 } }`,
+            owned('CW-14', 'inside: box'),
+            owned('P-BELT', 'grams: 300'),
+            ...more,
+          ],
+        }),
+        { aim: best },
+        solver,
+        belt,
+      ).answer;
+    const whole = box('whole');
+    const loose = box('loose');
+    const mass = (answer: typeof whole, kind: string) =>
+      answer.comparisons.find((row) => row.kind === kind)?.massGrams;
+    expect(whole.kit.massGrams).toBe(9000 + 85 + 300);
+    expect(loose.kit.massGrams).toBe(85 + 300);
+    expect(whole.load.gross.kg - loose.load.gross.kg).toBeCloseTo(9, 6);
+    expect(mass(whole, 'kit')).toBe(whole.kit.massGrams);
+    expect(mass(loose, 'kit')).toBe(loose.kit.massGrams);
+    // Whoever takes the box as it is, or everything, takes the case.
+    for (const answer of [whole, loose]) {
+      expect(mass(answer, 'boxed-set')).toBe(9000 + 85);
+      expect(mass(answer, 'everything')).toBe(9000 + 85 + 300);
+    }
+    // Weight breaks things: the same tools, nine kilograms more, a little less chance.
+    expect(whole.unaided.kit).toBeLessThan(loose.unaided.kit);
+    // A lighter wrench does not replace one that comes and goes with its set.
+    const lighter = 'light: { is: CW-14, name: thin wrench, grams: 20, forSale: true, price: 500 }';
+    expect(box('loose', [lighter]).swaps.map((s) => s.with)).toEqual(['light']);
+    expect(box('whole', [lighter]).swaps).toEqual([]);
+  });
+
   it('[M6] a cent short buys nothing', () => {
     expect(ask('loose', 16, 8.99).answer.buy).toEqual([]);
   });
@@ -215,6 +253,10 @@ describe('mass', () => {
     expect(must.answer.kit.massGrams).toBeLessThanOrEqual(2_000);
     const alone = planned(garage, { aim: { kind: 'must-do' }, mustDo: ['CO-03'] }, solver, trade);
     expect(alone.kit.filter((id) => !['hl-1', 'ey-1', 'wc-2'].includes(id))).toEqual(['cw-14', 'p-belt']);
+    // Each says why it comes; with nothing that fails, only the job that must be possible asks for the belt.
+    const quiet = planned(garage, { aim: { kind: 'must-do' }, mustDo: ['CO-03'] }, solver, tradeOf());
+    const reason = (id: string) => quiet.answer.kit.items.find((i) => i.id === id)?.reason;
+    expect([reason('p-belt'), reason('cw-14'), reason('hl-1')]).toEqual(['must-do', 'must-do', 'floor']);
   });
 });
 

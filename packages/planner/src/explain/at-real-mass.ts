@@ -7,7 +7,7 @@ import type { Trade } from '../trade.ts';
 import type { Reading } from './reading.ts';
 
 /**
- * Unaided chance of the kit in `state` with the rates of the mass it really carries (M1, M5): kits are compared at one
+ * Unaided chance of the kit in `state`, and so many grams of cases, with the rates of the mass really carried (M1, M5): kits are compared at one
  * stated load while they are chosen, and reported at their own. What a job can do does not depend on mass; how often it
  * is needed does, so each failure's remaining share is kept and its rate is taken anew.
  */
@@ -16,9 +16,10 @@ export function atRealMass(
   state: KitState,
   built: BuiltScene,
   trade: Trade,
+  caseGrams: number,
 ): Result<number> {
   const { garage, tripId, trip, vehicle, features } = built;
-  const loaded = loadedness(garage, trip, vehicle, trade, state.grams);
+  const loaded = loadedness(garage, trip, vehicle, trade, state.grams + caseGrams);
   if (!loaded.ok) return loaded;
   const now = tripRates(garage, tripId, trip, vehicle, features, trade, loaded.value);
   const planned = new Map(built.rates.failures.map((f) => [f.failure, f.immobilising]));

@@ -9,6 +9,15 @@ import type { Trade } from '../trade.ts';
 import { atRealMass } from './at-real-mass.ts';
 import { brokenLimits, loadAnswer } from './load-answer.ts';
 import type { Reading } from './reading.ts';
+import type { Case } from './cases.ts';
+import { casesOwned, gramsOf } from './cases.ts';
+
+interface Row {
+  readonly kind: ComparisonAnswer['kind'];
+  readonly title: string;
+  readonly pieces: readonly PieceIndex[];
+  readonly cases: readonly Case[];
+}
 
 /**
  * The choices people make without a plan, weighed on the same scale: nothing, the biggest box they own (with what the
@@ -20,22 +29,27 @@ export function comparisons(
   scratch: KitState,
   built: BuiltScene,
   trade: Trade,
+  cases: readonly Case[],
 ): Result<readonly ComparisonAnswer[]> {
   const owned = reading.pieces.flatMap((piece, p) => (piece.owned ? [p] : []));
-  const rows: { kind: ComparisonAnswer['kind']; title: string; pieces: readonly PieceIndex[] }[] = [
-    { kind: 'nothing', title: 'nothing', pieces: [] },
-  ];
+  const rows: Row[] = [{ kind: 'nothing', title: 'nothing', pieces: [], cases: [] }];
   const box = biggestBox(reading, built);
-  if (box !== null) rows.push({ kind: 'boxed-set', title: box.title, pieces: box.pieces });
-  rows.push({ kind: 'everything', title: 'everything you own', pieces: owned });
+  if (box !== null) rows.push({ kind: 'boxed-set', ...box });
+  rows.push({
+    kind: 'everything',
+    title: 'everything you own',
+    pieces: owned,
+    cases: casesOwned(built.garage),
+  });
   rows.push({
     kind: 'kit',
     title: 'this kit',
     pieces: [...kit.carried.keys()].filter((p) => kit.carried[p] === 1),
+    cases,
   });
 
   const out: ComparisonAnswer[] = [];
-  for (const { kind, title, pieces } of rows) {
+  for (const { kind, title, pieces, cases: boxes } of rows) {
     const carried = new Uint8Array(reading.pieces.length);
     for (const p of pieces) carried[p] = 1;
     scratch.become(carried);
@@ -43,14 +57,14 @@ export function comparisons(
       const piece = reading.pieces[p];
       return piece === undefined ? [] : [piece];
     });
-    const load = loadAnswer(built, trade, things);
+    const load = loadAnswer(built, trade, [...things, ...boxes]);
     if (!load.ok) return load;
-    const unaided = atRealMass(reading, scratch, built, trade);
+    const unaided = atRealMass(reading, scratch, built, trade, gramsOf(boxes));
     if (!unaided.ok) return unaided;
     out.push({
       kind,
       title,
-      massGrams: things.reduce((sum, p) => sum + p.grams, 0),
+      massGrams: gramsOf(things) + gramsOf(boxes),
       pieces: pieces.length,
       unaided: unaided.value,
       breaks: kind === 'nothing' ? [] : brokenLimits(load.value),
@@ -60,10 +74,7 @@ export function comparisons(
 }
 
 /** The set with most pieces, with everything pinned "always": the wheel and the jack come whatever box is taken. */
-function biggestBox(
-  reading: Reading,
-  built: BuiltScene,
-): { readonly title: string; readonly pieces: readonly PieceIndex[] } | null {
+function biggestBox(reading: Reading, built: BuiltScene): Omit<Row, 'kind'> | null {
   const boxes = new Map<string, PieceIndex[]>();
   reading.pieces.forEach((piece, p) => {
     const set = built.garage.belongings[piece.belonging]?.inside;
@@ -76,5 +87,6 @@ function biggestBox(
   return {
     title: always.length > 0 ? `${name} and what always comes` : name,
     pieces: [...new Set([...biggest[1], ...always])],
+    cases: casesOwned(built.garage, biggest[0]),
   };
 }

@@ -27,10 +27,28 @@ export function kitItems(
       weighed: garage.belongings[id]?.weighed ?? false,
       worth: chanceLost(state.loss, loss),
       jobs: jobsOf(reading, optionsLost),
-      reason: first.pin === 'always' ? 'pinned' : loss > 0 ? 'worth' : breaksMust ? 'floor' : 'in-set',
+      reason: reasonOf(reading, state, carried, first.pin === 'always', loss > 0, breaksMust),
       berth: first.berth,
       bought: carried.some((p) => bought.has(p)) || !first.owned,
     });
   }
   return items.sort((a, b) => b.worth - a.worth || a.grams - b.grams || (a.id < b.id ? -1 : 1));
+}
+
+/** Why it comes: what the owner said, what it is worth, what every trip or a job that must be possible asks, or its set. */
+function reasonOf(
+  reading: Reading,
+  state: KitState,
+  carried: readonly PieceIndex[],
+  pinned: boolean,
+  worth: boolean,
+  breaksMust: boolean,
+): KitItem['reason'] {
+  if (pinned) return 'pinned';
+  if (worth) return 'worth';
+  if (!breaksMust) return 'in-set';
+  for (const p of carried) state.leave(p);
+  const opensFloor = [...reading.floor].some((need) => !state.needMet(need));
+  for (const p of carried) state.carry(p);
+  return opensFloor ? 'floor' : 'must-do';
 }

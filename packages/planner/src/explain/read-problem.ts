@@ -5,5 +5,16 @@ import type { Reading } from './reading.ts';
 /** Turns the problem inside out for explanations; the words are the builder's own. */
 export function readProblem(built: BuiltProblem): Reading {
   const { scene, pieces, indexOf, options, troubles, blocked, unmetFloor } = built;
-  return { scene, compiled: compile(built.problem), pieces, indexOf, options, troubles, blocked, unmetFloor };
+  const floor = new Set(built.floor.keys());
+  return {
+    scene,
+    compiled: compile(built.problem),
+    pieces,
+    indexOf,
+    options,
+    troubles,
+    blocked,
+    floor,
+    unmetFloor,
+  };
 }

@@ -1,5 +1,5 @@
 import type { CompiledProblem } from '@waymend/core/choosing/compile';
-import type { PieceIndex } from '@waymend/core/choosing/problem';
+import type { NeedIndex, PieceIndex } from '@waymend/core/choosing/problem';
 import { SCORE_UNIT } from '@waymend/core/choosing/problem';
 import type { Scene, SceneJob, ScenePiece, Trouble } from '@waymend/core/repairing/scene';
 
@@ -25,6 +25,8 @@ export interface Reading {
   readonly troubles: readonly (readonly Trouble[])[];
   /** Troubles that have no event because nothing can be done about them, or that lost some of their jobs. */
   readonly blocked: ReadonlyMap<string, readonly { readonly job: string; readonly why: Blocked }[]>;
+  /** What every trip carries (M7): needs that must be met for the floor's sake, and functions that nothing gives. */
+  readonly floor: ReadonlySet<NeedIndex>;
   readonly unmetFloor: readonly { readonly fn: string }[];
 }
 

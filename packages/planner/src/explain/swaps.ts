@@ -1,5 +1,6 @@
 import type { KitState } from '@waymend/core/choosing/kit-state';
 import type { PieceIndex } from '@waymend/core/choosing/problem';
+import type { ScenePiece } from '@waymend/core/repairing/scene';
 import type { SwapAnswer } from '../answer/plan-answer.ts';
 import type { Reading } from './reading.ts';
 
@@ -11,17 +12,23 @@ const LEAST_SAVED_GRAMS = 30;
  * loss, same floor. Checked on the whole kit, not by comparing names.
  */
 export function lighterSwaps(reading: Reading, state: KitState): readonly SwapAnswer[] {
+  const whole = new Set(reading.scene.bundles.filter((b) => b.carry === 'whole').map((b) => b.id));
+  // A piece of a set that comes whole comes and goes with it, never alone.
+  const alone = (piece: ScenePiece) => !piece.bundles.some((b) => whole.has(b));
   const byGrams = reading.pieces
     .map((piece, index) => ({ piece, index }))
     .filter(
       ({ piece, index }) =>
-        state.carried[index] !== 1 && piece.pin !== 'never' && (piece.owned || piece.cents !== null),
+        state.carried[index] !== 1 &&
+        piece.pin !== 'never' &&
+        (piece.owned ? alone(piece) : piece.cents !== null),
     )
     .sort((a, b) => a.piece.grams - b.piece.grams);
   const swaps: SwapAnswer[] = [];
   for (const index of carriedOf(state)) {
     const piece = reading.pieces[index];
     if (piece === undefined || piece.pin === 'always' || piece.grams <= LEAST_SAVED_GRAMS) continue;
+    if (!alone(piece)) continue;
     const { loss, mustOpen } = state;
     state.leave(index);
     // A piece whose going costs nothing is in the kit for a pin or a set, not for its work.

@@ -10,6 +10,7 @@ import type {
   UnaidedAnswer,
 } from '../answer/plan-answer.ts';
 import { atRealMass } from '../explain/at-real-mass.ts';
+import { casesCarried, gramsOf } from '../explain/cases.ts';
 import { comparisons } from '../explain/comparisons.ts';
 import { gapsOf } from '../explain/gaps.ts';
 import { stayHome } from '../explain/home.ts';
@@ -37,6 +38,7 @@ export function answerOf(
   const { garage } = built;
   const items = kitItems(reading, state, new Set(choice.bought), garage);
   const carried = choice.carried.flatMap((p) => reading.pieces[p] ?? []);
+  const cases = casesCarried(built.scene, choice.bundles);
   const kit: KitAnswer = {
     massGrams: outcome.grams,
     volumeMl: solved.report.figures.millilitres,
@@ -47,11 +49,11 @@ export function answerOf(
   const gaps = [...floorGaps(reading), ...found];
   const home = stayHome(reading, state, company, garage);
   const scratch = new KitState(reading.compiled);
-  const rows = comparisons(reading, state, scratch, built, trade);
+  const rows = comparisons(reading, state, scratch, built, trade, cases);
   if (!rows.ok) return rows;
-  const load = loadAnswer(built, trade, carried);
+  const load = loadAnswer(built, trade, [...carried, ...cases]);
   if (!load.ok) return load;
-  const real = atRealMass(reading, state, built, trade);
+  const real = atRealMass(reading, state, built, trade, gramsOf(cases));
   if (!real.ok) return real;
   const chance = (kind: string) => rows.value.find((r) => r.kind === kind)?.unaided ?? 0;
   const { chance: stated_, chanceExactStock } = solved.report.figures;
