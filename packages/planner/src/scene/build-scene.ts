@@ -11,13 +11,13 @@ import type { Garage, Trip, Vehicle } from '@waymend/garage/record/schema';
 import type { Trade } from '../trade.ts';
 import { functionWord } from './function-word.ts';
 import { sceneJobs } from './jobs.ts';
-import { jointsOf } from './joints.ts';
 import { loadInput, lump } from './load.ts';
 import type { Table } from './pieces.ts';
 import { ownedPieces, readyPieces, shopPieces } from './pieces.ts';
 import { holds } from './features.ts';
 import type { Loadedness } from './rate-input.ts';
 import { rateInput } from './rate-input.ts';
+import { featuresOf, jointsWithTowed, towedOn } from './towed.ts';
 import { troubleOf } from './trouble.ts';
 
 /** Limits of one question; what is absent comes from the trip. */
@@ -74,27 +74,14 @@ export function buildScene(garage: Garage, tripId: string, trade: Trade, ask: As
       path: `trips.${tripId}.vehicle`,
     });
   const pattern = trade.patterns.find((p) => p.id === vehicle.pattern) ?? null;
-  const trailer = trip.trailer === undefined ? undefined : garage.vehicles[trip.trailer];
+  const towed = towedOn(garage, trip, trade.patterns);
   const features = new Set<Feature>([
-    ...(vehicle.features.length > 0 ? vehicle.features : (pattern?.features ?? [])),
-    ...(trailer?.features ?? []),
+    ...featuresOf(vehicle, pattern),
+    ...(towed === null ? [] : featuresOf(towed.trailer, towed.pattern)),
   ]);
-  const places = jointsOf(garage, trip.vehicle, vehicle, features, trade.places, pattern);
+  const places = jointsWithTowed(garage, trip.vehicle, vehicle, pattern, towed, trade.places);
   if (!places.ok) return places;
-  const joints = [...places.value];
-  if (trip.trailer !== undefined && trailer !== undefined) {
-    const known = new Set(joints.map((j) => j.id));
-    const towed = jointsOf(
-      garage,
-      trip.trailer,
-      trailer,
-      new Set<Feature>(trailer.features),
-      trade.places,
-      null,
-    );
-    if (!towed.ok) return towed;
-    joints.push(...towed.value.filter((j) => !known.has(j.id)));
-  }
+  const joints = places.value;
 
   const people = trip.people.flatMap((id) => garage.people[id] ?? []);
   const liftKg = Math.round(LIFT_SHARE * Math.max(vehicle.ratedFrontKg, vehicle.ratedRearKg));
