@@ -1,3 +1,4 @@
+import { easiestMass } from './easiest-mass.ts';
 import type { Caps, Control } from './hunt.ts';
 import { measuresOf } from './measures.ts';
 import type { Measure } from './measures.ts';
@@ -176,19 +177,18 @@ class Curve {
     if (!flat) {
       const price = (light.found.loss - heavy.found.loss) / (heavy.found.grams - light.found.grams);
       const mass = supportedMass(this.search.ground, price, heavy.found, light.found, this.control);
-      if (mass && mass.grams > emptyTo && mass.grams < heavy.found.grams) {
-        const middle = this.solve(
-          this.byLoss,
-          { grams: mass.grams },
-          mass.found ? [mass.found] : [light.found],
-        );
+      if (mass?.found && mass.grams > emptyTo && mass.grams < heavy.found.grams) {
+        const middle = this.solve(this.byLoss, { grams: mass.grams }, [mass.found]);
         if (this.divide(gap, middle, mass.grams)) return;
       }
-      this.gaps.push({ ...gap, flat: true });
-      return;
+      if (!mass) {
+        this.gaps.push({ ...gap, flat: true });
+        return;
+      }
     }
-    const cap = emptyTo + Math.floor(room / 2);
-    const middle = this.solve(this.byLoss, { grams: cap }, [light.found]);
+    const easy = easiestMass(this.search.ground, emptyTo, heavy.found, light.found, this.control);
+    const cap = easy?.grams ?? emptyTo + Math.floor(room / 2);
+    const middle = this.solve(this.byLoss, { grams: cap }, [easy ?? light.found]);
     if (!this.divide(gap, middle, cap)) this.gaps.push({ ...gap, emptyTo: cap });
   }
 

@@ -1,7 +1,7 @@
 import type { Workbench } from './workbench.ts';
 
 /** Candidates whose true worth is measured in each step; the rest are ranked by estimate only. */
-const MEASURED = 6;
+const MEASURED = 3;
 
 /**
  * Completes open `must` needs, each by its cheapest way at the given prices. Limits are not looked at: without these needs

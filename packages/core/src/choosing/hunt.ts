@@ -68,7 +68,8 @@ export class Hunt {
     this.lower = linear.lower.slice();
     this.upper = linear.upper.slice();
     // Not known to this hunt yet: whatever an earlier one left in the session is overwritten below.
-    this.rowUpper = linear.rowUpper.slice().fill(NaN, Math.min(...Object.values(ground.model.row)));
+    this.rowUpper = linear.rowUpper.slice();
+    for (const row of Object.values(ground.model.row)) if (row >= 0) this.rowUpper[row] = NaN;
     this.bestValues = row.map(() => Infinity);
     ground.session.setColumnBounds(this.lower, this.upper);
     for (const measure of Object.keys(ground.model.row)) if (isMeasure(measure)) this.openRow(measure);

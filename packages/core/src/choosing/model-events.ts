@@ -1,6 +1,6 @@
-import { implies } from './implies.ts';
 import type { LinearBuilder } from './linear-builder.ts';
 import type { Option, Problem } from './problem.ts';
+import type { Implications } from './reduce/implied.ts';
 
 /**
  * Events as levels (plain form). With distinct gains g1 < g2 < ..., level l is reached when some option of gain >= g_l is
@@ -53,6 +53,7 @@ export function addEvents(
   needColumn: Int32Array,
   gains: [number, number][],
   names: string[],
+  implications: Implications,
 ): void {
   problem.events.forEach((event, e) => {
     const options = event.options.filter(({ gain }) => gain > 0);
@@ -71,13 +72,14 @@ export function addEvents(
       gains.push([y, option.gain]);
       return y;
     });
+    const atoms = options.map(({ needs }) => needs.map((n) => problem.pieces.length + n));
     const asking = new Map<number, number[]>();
     const all = new Set(options.flatMap(({ needs }) => needs));
     for (const n of all) {
       const at = needColumn[n] ?? 0;
-      options.forEach((option, o) => {
+      options.forEach((_, o) => {
         const y = used[o] ?? 0;
-        const asks = option.needs.some((other) => implies(problem.needs, other, n));
+        const asks = implications.allImply(atoms[o] ?? [], problem.pieces.length + n);
         const list = asking.get(at) ?? [];
         if (asks && !list.includes(y)) asking.set(at, [...list, y]);
       });

@@ -1,6 +1,6 @@
 import type { LinearBuilder } from './linear-builder.ts';
-import { implies } from './implies.ts';
 import type { Need, Problem, Way } from './problem.ts';
+import type { Implications } from './reduce/implied.ts';
 
 /**
  * Columns that say how far each need is met.
@@ -21,6 +21,7 @@ export function addNeeds(
   pieceColumn: Int32Array,
   form: 'plain' | 'tight',
   names: string[],
+  implications: Implications,
 ): Int32Array {
   const needColumn = new Int32Array(problem.needs.length).fill(-1);
   const atomsOf = (way: Way): number[] => [
@@ -36,7 +37,10 @@ export function addNeeds(
   problem.needs.forEach((need, n) => {
     if (need.kind === 'enough') needColumn[n] = addEnough(need, n, builder, pieceColumn, form, fresh);
     else if (form === 'plain') needColumn[n] = addPlain(need.ways.map(atomsOf), n, builder, fresh);
-    else needColumn[n] = addTight(problem.needs, need.ways, n, builder, needColumn, atomsOf, fresh);
+    else {
+      const { length } = problem.pieces;
+      needColumn[n] = addTight(need.ways, n, builder, needColumn, atomsOf, fresh, length, implications);
+    }
   });
   return needColumn;
 }
@@ -96,13 +100,14 @@ function addPlain(ways: readonly number[][], n: number, builder: LinearBuilder, 
 }
 
 function addTight(
-  needs: readonly Need[],
   ways: readonly Way[],
   n: number,
   builder: LinearBuilder,
   needColumn: Int32Array,
   atomsOf: (way: Way) => number[],
   fresh: Fresh,
+  pieceCount: number,
+  implications: Implications,
 ): number {
   const columns = ways.map(atomsOf);
   const [only] = columns;
@@ -130,7 +135,9 @@ function addTight(
     const way = fresh(`w_${n}_${w}`, 1, false);
     terms.push([way, -1]);
     // What a smaller need of this way implies holds too when the way is used.
-    const implied = named.filter((m) => ways[w]?.needs.some((asked) => implies(needs, asked, m)));
+    const { pieces, needs } = ways[w] ?? { pieces: [], needs: [] };
+    const all = [...pieces, ...needs.map((m) => pieceCount + m)];
+    const implied = named.filter((m) => implications.allImply(all, pieceCount + m));
     for (const atom of new Set([...atoms, ...implied.map((m) => needColumn[m] ?? 0)])) {
       using.set(atom, [...(using.get(atom) ?? []), way]);
     }

@@ -5,6 +5,7 @@ import { addSupply } from './model-supply.ts';
 import type { Supply } from './model-supply.ts';
 import type { Measure } from './measures.ts';
 import type { Choice, Problem } from './problem.ts';
+import { Implications, needsAsAtoms } from './reduce/implied.ts';
 import type { Reduced } from './reduce/reduce.ts';
 import type { LinearModel } from './solver-port.ts';
 
@@ -14,7 +15,7 @@ export interface ChoiceModel {
   readonly constantLoss: number;
   /** Cost vector of each measure; minimising `cost.loss` gives the loss less `constantLoss`. */
   readonly cost: Readonly<Record<Measure, Float64Array>>;
-  /** Row whose activity is the measure, open until bounded; -1 in a bare model. */
+  /** Row whose activity is the measure, open until bounded; -1 where the measure is never held. */
   readonly row: Readonly<Record<Measure, number>>;
   /** tie = grams x tieFactor + pieces; 0 where that would not stay exact. */
   readonly tieFactor: number;
@@ -48,12 +49,13 @@ export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm):
     return builder.column(piece.pin === 'always' ? 1 : 0, piece.pin === 'never' ? 0 : 1, true);
   });
   const supply = addSupply(problem, builder, pieceColumn, names);
-  const needColumn = addNeeds(problem, builder, pieceColumn, form, names);
+  const implications = new Implications(problem.pieces.length, needsAsAtoms(problem));
+  const needColumn = addNeeds(problem, builder, pieceColumn, form, names, implications);
   for (const n of problem.must) builder.require(needColumn[n] ?? 0);
 
   const gains: [number, number][] = [];
   if (form === 'plain') addLevels(problem, builder, needColumn, gains, names);
-  else addEvents(problem, builder, needColumn, gains, names);
+  else addEvents(problem, builder, needColumn, gains, names, implications);
   for (const [first, second] of reduced.ordered) {
     builder.row(-Infinity, 0, [
       [pieceColumn[second] ?? 0, 1],
@@ -74,24 +76,23 @@ export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm):
   );
 
   const { cost, tieFactor } = costs(reduced, builder.columns, gains, pieceColumn, supply);
-  const row = (measure: Measure): number => {
+  // The last measure of a row is never held, so without prices only loss and grams ever are.
+  const held: readonly Measure[] = bare
+    ? []
+    : cost.cents.some((cents) => cents !== 0)
+      ? ['loss', 'grams', 'pieces', 'tie']
+      : ['loss', 'grams'];
+  const row: Record<Measure, number> = { loss: -1, grams: -1, pieces: -1, tie: -1, cents: -1 };
+  for (const measure of held) {
     const terms = Array.from(cost[measure], (value, column) => [column, value] as const);
-    return bare
-      ? -1
-      : builder.row(
-          -Infinity,
-          Infinity,
-          terms.filter(([, value]) => value !== 0),
-        );
-  };
+    row[measure] = builder.row(
+      -Infinity,
+      Infinity,
+      terms.filter(([, value]) => value !== 0),
+    );
+  }
   return {
-    row: {
-      loss: row('loss'),
-      grams: row('grams'),
-      pieces: row('pieces'),
-      tie: row('tie'),
-      cents: row('cents'),
-    },
+    row,
     linear: builder.build(cost.loss),
     constantLoss: problem.fixedLoss + problem.events.reduce((sum, { loss }) => sum + loss, 0),
     cost,

@@ -10,7 +10,7 @@ type Relaxed = Extract<SolverAnswer, { kind: 'optimal' }>;
 /**
  * Plans made from a relaxed solution: pieces the relaxation carries (almost) whole are taken, `must` is met, whole jobs
  * are added at the relaxation's own prices for what is scarce, and what turns out useless is left. Two roundings,
- * because neither is always better.
+ * because neither is always better; only the second unless `thorough`.
  */
 export function roundToPlan(
   bench: Workbench,
@@ -18,10 +18,11 @@ export function roundToPlan(
   measure: Measure,
   relaxed: Relaxed,
   caps: Caps,
+  thorough = true,
 ): Found[] {
   const price = prices(bench, model, measure, relaxed.rowDual);
   const plans: Found[] = [];
-  for (const threshold of [0.95, 0.5]) {
+  for (const threshold of thorough ? [0.95, 0.5] : [0.5]) {
     const found = assemble(bench, model, measure, relaxed.x, price, threshold, caps);
     if (found) plans.push(found);
   }

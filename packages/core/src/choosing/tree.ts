@@ -41,6 +41,9 @@ export function growTree(hunt: Hunt, mostNodes: number, roundingOnly = false): T
 /** `rounding` stops after the root's plans; `between` looks for plans in a part of the whole and proves nothing. */
 type Role = 'whole' | 'rounding' | 'between';
 
+/** Share of the objective by which the first plan may miss the bound without a search of its own. */
+const WIDE = 0.002;
+
 /** Nodes spent between the relaxation and the first plan. */
 const NEIGHBOURS = 60;
 
@@ -147,7 +150,8 @@ class Tree {
         session.setColumnBounds(lower, upper);
       }
       if (this.roundsHere() && bound < (hunt.bestValues[level] ?? Infinity)) {
-        for (const found of roundToPlan(hunt.ground.bench, model, measure, relaxed, hunt.goal(level))) {
+        const plans = roundToPlan(hunt.ground.bench, model, measure, relaxed, hunt.goal(level), false);
+        for (const found of plans) {
           if (hunt.offer(found) && this.role === 'whole') hunt.report(this.boundWith(node));
         }
       }
@@ -192,7 +196,9 @@ class Tree {
     for (const found of roundToPlan(hunt.ground.bench, hunt.ground.model, measure, relaxed, goal))
       hunt.offer(found);
     if (this.role === 'rounding') return;
-    if (hunt.best) this.searchBetween(relaxed.x);
+    // Close to the bound the tree itself is the shorter way.
+    const gap = (hunt.bestValues[level] ?? Infinity) - relaxed.objective;
+    if (hunt.best && gap > WIDE * Math.abs(relaxed.objective)) this.searchBetween(relaxed.x);
   }
 
   /**

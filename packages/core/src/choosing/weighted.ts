@@ -7,6 +7,9 @@ export interface SupportedMass {
   readonly found: Found | null;
 }
 
+/** Grams. */
+const HAIR = 1e-3;
+
 /**
  * Where a gram is worth `price` score units: the relaxation of loss + price x grams. With limits slack its points are nearly
  * always whole, because only the cap on mass makes the tight model fractional. Null when it shows that no plan lies below
@@ -22,8 +25,13 @@ export function supportedMass(
   const { cost, linear } = model;
   bench.capGrams(Infinity);
   session.setColumnBounds(linear.lower, linear.upper);
-  for (const row of Object.values(model.row)) session.setRowBounds(row, -Infinity, Infinity);
-  session.setCost(cost.loss.map((loss, j) => loss + price * (cost.grams[j] ?? 0)));
+  for (const row of Object.values(model.row)) if (row >= 0) session.setRowBounds(row, -Infinity, Infinity);
+  // Of equal copies the first is a hair cheaper, or the relaxation would carry each in part.
+  const priced = cost.loss.map((loss, j) => loss + price * (cost.grams[j] ?? 0));
+  model.pieceColumn.forEach((j, p) => {
+    priced[j] = (priced[j] ?? 0) + (price * HAIR * p) / model.pieceColumn.length;
+  });
+  session.setCost(priced);
   const relaxed = session.solve({
     ...(until !== undefined && clock ? { timeLimit: Math.max(0.001, until - clock()) } : {}),
     ...(shouldStop ? { shouldStop } : {}),

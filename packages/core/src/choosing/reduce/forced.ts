@@ -1,13 +1,14 @@
 import { OPEN, resolve, takeAlong } from './draft.ts';
 import type { Draft } from './draft.ts';
-import { Implications, dropImplied } from './implied.ts';
+import type { Implications } from './implied.ts';
+import { dropImplied } from './implied.ts';
 
 /**
  * What `must` forces. A need with one way left has been replaced by that way, so its pieces stand in `must` directly:
  * every feasible choice carries them. Needs implied by others of `must` go (row domination). A need that cannot be met
  * makes the whole problem impossible and is reported.
  */
-export function takeForced(draft: Draft): void {
+export function takeForced(draft: Draft, implications: Implications): void {
   const open = new Set<number>();
   for (const atom of draft.must) {
     const left = resolve(draft, [atom]);
@@ -22,7 +23,7 @@ export function takeForced(draft: Draft): void {
     }
   }
   draft.must = dropImplied(
-    new Implications(draft),
+    implications,
     [...open].sort((a, b) => a - b),
   );
 }

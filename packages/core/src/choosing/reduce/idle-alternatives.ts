@@ -1,16 +1,22 @@
-import { addNeed, sortedDistinct, within } from './draft.ts';
+import { addNeed, sortedDistinct } from './draft.ts';
 import type { Atom, Draft } from './draft.ts';
+import type { Implications } from './implied.ts';
 
 /**
  * Alternatives that are idle where they stand. Way W of need n asks for the smaller need m. Where W with m written out by
- * its way V would hold all of another way U of n, meeting n through V is no more than meeting it through U: in W, m may do
+ * its way V would hold or imply all of another way U of n, meeting n through V is no more than meeting it through U: in W, m may do
  * without V. (A bar with "the big wrench or an extension", or the big wrench: here the first big wrench is idle.) W then
  * asks for a need of its own, m less V; other ways go on asking for m.
  *
  * The choices that meet n are the same. What is gained: the relaxation can no longer meet n by half of V's pieces through U
  * and half through W. If nothing of m is left, W goes; if one way is left, it is written out.
  */
-export function dropIdleAlternatives(draft: Draft, n: number, seen: ReadonlyMap<string, Atom>): void {
+export function dropIdleAlternatives(
+  draft: Draft,
+  n: number,
+  seen: ReadonlyMap<string, Atom>,
+  implications: Implications,
+): void {
   const need = draft.needs[n];
   if (need?.kind !== 'any' || need.ways.length < 2) return;
   for (let at = 0; at < need.ways.length; at++) {
@@ -22,7 +28,7 @@ export function dropIdleAlternatives(draft: Draft, n: number, seen: ReadonlyMap<
       const others = need.ways.filter((_, i) => i !== at);
       const useful = smaller.ways.filter((part) => {
         const written = sortedDistinct([...rest, ...part]);
-        return !others.some((other) => within(other, written));
+        return !others.some((other) => implications.allImplyAll(written, other));
       });
       if (useful.length === smaller.ways.length) continue;
       const instead = narrowed(draft, n, useful, seen);

@@ -1,23 +1,29 @@
-import { within } from './draft.ts';
-import type { Atom, Draft } from './draft.ts';
+import type { Problem } from '../problem.ts';
+import type { Atom, DraftNeed } from './draft.ts';
 
 /**
- * Answers "whenever a holds, b holds" for two atoms, where it can be read off their ways: every way of a holds all of some
- * way of b; a is a piece that is by itself a way of b; or a asks for at least as many units from the same pieces.
- * `false` means "not seen to", which is always safe.
+ * Answers "whenever these hold, that holds" for atoms, where it can be read off the ways: a need is implied when some way of
+ * it is, atom by atom; what a need implies is what each of its ways implies; a count is implied by pieces that reach it,
+ * and by another count of no fewer units over no other pieces. `false` means "not seen to", which is always safe.
+ *
+ * Answers about two needs are remembered, so the needs must not change while this is in use.
  */
 export class Implications {
-  private readonly draft: Draft;
+  private readonly pieceCount: number;
+  private readonly needs: readonly DraftNeed[];
   private readonly known = new Map<number, boolean>();
 
-  constructor(draft: Draft) {
-    this.draft = draft;
+  constructor(pieceCount: number, needs: readonly DraftNeed[]) {
+    this.pieceCount = pieceCount;
+    this.needs = needs;
   }
 
+  /** Whenever `a` holds, `b` holds. */
   implies(a: Atom, b: Atom): boolean {
     if (a === b) return true;
-    if (b < this.draft.pieceCount) return false;
-    const key = a * this.draft.state.length + b;
+    if (b < this.pieceCount) return false;
+    if (a < this.pieceCount) return this.built([a], b);
+    const key = a * MOST_ATOMS + b;
     let answer = this.known.get(key);
     if (answer === undefined) {
       answer = this.compute(a, b);
@@ -28,32 +34,57 @@ export class Implications {
 
   /** Whenever all of `all` hold, `b` holds. */
   allImply(all: readonly Atom[], b: Atom): boolean {
-    if (all.some((a) => this.implies(a, b))) return true;
-    const need = this.draft.needs[b - this.draft.pieceCount];
-    return need?.kind === 'any' && need.ways.some((way) => within(way, all));
+    for (const a of all) if (this.implies(a, b)) return true;
+    return all.length > 1 && b >= this.pieceCount && this.built(all, b);
+  }
+
+  /** Whenever all of `all` hold, all of `those` hold. */
+  allImplyAll(all: readonly Atom[], those: readonly Atom[]): boolean {
+    return those.every((b) => this.allImply(all, b));
+  }
+
+  /** `b` is put together from `all`: by one of its ways, or by the units of the pieces. */
+  private built(all: readonly Atom[], b: Atom): boolean {
+    const need = this.needs[b - this.pieceCount];
+    if (need?.kind === 'any') return need.ways.some((way) => this.allImplyAll(all, way));
+    if (!need) return false;
+    let units = 0;
+    for (const part of need.from) if (all.includes(part.piece)) units += part.units;
+    return units >= need.units;
   }
 
   private compute(a: Atom, b: Atom): boolean {
-    const { pieceCount, needs } = this.draft;
-    const later = needs[b - pieceCount];
-    if (later?.kind === 'any') {
-      if (later.ways.some((way) => way.length === 1 && way[0] === a)) return true;
-      const former = a < pieceCount ? undefined : needs[a - pieceCount];
-      if (former?.kind !== 'any') return false;
-      return former.ways.every((way) => later.ways.some((smaller) => within(smaller, way)));
+    const former = this.needs[a - this.pieceCount];
+    const later = this.needs[b - this.pieceCount];
+    if (!former || !later) return false;
+    if (former.kind === 'any') {
+      if (later.kind === 'any' && later.ways.some((way) => way.length === 1 && way[0] === a)) return true;
+      return former.ways.length > 0 && former.ways.every((way) => this.allImply(way, b));
     }
-    const former = a < pieceCount ? undefined : needs[a - pieceCount];
-    if (later?.kind !== 'enough' || former?.kind !== 'enough') return false;
-    // Units are capped at what is asked, so what the smaller need sees of a piece is the lesser of the two.
+    if (later.kind === 'any')
+      return former.units > 0 && former.from.every(({ piece }) => this.built([piece], b));
+    // Units are capped at what is asked: with each piece's cap, the carried ones still reach the lesser number.
     return (
       former.units >= later.units &&
-      former.from.length === later.from.length &&
-      former.from.every(({ piece, units }, i) => {
-        const other = later.from[i];
-        return other?.piece === piece && other.units === Math.min(units, later.units);
-      })
+      former.from.every(({ piece, units }) =>
+        later.from.some((other) => other.piece === piece && other.units >= Math.min(units, later.units)),
+      )
     );
   }
+}
+
+/** Two atoms as one number. */
+const MOST_ATOMS = 2 ** 24;
+
+/** Needs of a problem with pieces and needs as one kind of number: piece p is p, need n is pieceCount + n. */
+export function needsAsAtoms({ pieces, needs }: Problem): DraftNeed[] {
+  return needs.map((need): DraftNeed => {
+    if (need.kind === 'enough') return { kind: 'enough', units: need.units, from: [...need.from] };
+    return {
+      kind: 'any',
+      ways: need.ways.map((way) => [...way.pieces, ...way.needs.map((n) => pieces.length + n)]),
+    };
+  });
 }
 
 /**

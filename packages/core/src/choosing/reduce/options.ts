@@ -47,7 +47,7 @@ export function simplifyOptions(draft: Draft, implications: Implications): void 
 }
 
 function completeWhen(implications: Implications, a: DraftOption, b: DraftOption): boolean {
-  return within(b.atoms, a.atoms) || b.atoms.every((atom) => implications.allImply(a.atoms, atom));
+  return within(b.atoms, a.atoms) || implications.allImplyAll(a.atoms, b.atoms);
 }
 
 function dropDominated(implications: Implications, options: readonly DraftOption[]): DraftOption[] {

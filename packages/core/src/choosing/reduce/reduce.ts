@@ -52,9 +52,9 @@ export function reduce(problem: Problem, aim: Aim): Reduced {
     mergeWholeSets(draft);
     foldSinglePurchases(draft);
     dropUnobtainable(draft);
-    rewriteNeeds(draft);
-    takeForced(draft);
-    simplifyOptions(draft, new Implications(draft));
+    const implications = rewriteNeeds(draft);
+    takeForced(draft, implications);
+    simplifyOptions(draft, implications);
     mergeEqualEvents(draft);
     dropSlackLimits(draft);
     dropTooHeavy(draft);
@@ -67,19 +67,22 @@ export function reduce(problem: Problem, aim: Aim): Reduced {
   return finish(draft);
 }
 
-function rewriteNeeds(draft: Draft): void {
+/** Returns what the rewritten needs imply of each other. */
+function rewriteNeeds(draft: Draft): Implications {
   const must = new Set<Atom>(draft.must);
   const seen = new Map<string, Atom>();
+  const implications = new Implications(draft.pieceCount, draft.needs);
   // `order` grows in front of the need in hand, by needs that are already in their final form.
   for (const n of [...draft.order]) {
     if (!keepPossibleWays(draft, n, must)) continue;
     writeEnoughAsWays(draft, n);
     const need = draft.needs[n];
     if (!need) continue;
-    keepMinimalWays(need);
-    dropIdleAlternatives(draft, n, seen);
+    keepMinimalWays(need, implications);
+    dropIdleAlternatives(draft, n, seen, implications);
     if (!contractSingleWay(draft, n)) mergeEqualNeed(draft, n, seen);
   }
+  return implications;
 }
 
 /** The problem as it is, in the same wrapping: for checks of the reductions themselves. */
