@@ -274,8 +274,17 @@ describe('where it rides', () => {
   it('[M13] a full berth takes no more, whatever the mass limit says', () => {
     const garage = (berth: string) => garageOf({ berths, fittings: [BELT], belongings: tools(berth) });
     expect(planned(garage('tail'), { aim: best }, solver, belt).kit).toEqual(['cw-14', 'p-belt']);
-    // 950 g and 85 g in a berth of 1 kg.
+    // 950 g and 85 g in a berth of 1 kg, said so or because the kit rides there.
     expect(planned(garage('tray'), { aim: best }, solver, belt).kit).toEqual([]);
+    const unsaid = (berth: string) =>
+      garageOf({
+        berths,
+        fittings: [BELT],
+        belongings: ['CW-14', owned('P-BELT', 'grams: 950')],
+        trip: { kitBerth: berth },
+      });
+    expect(planned(unsaid('tail'), { aim: best }, solver, belt).kit).toEqual(['cw-14', 'p-belt']);
+    expect(planned(unsaid('tray'), { aim: best }, solver, belt).kit).toEqual([]);
   });
 
   it('[M13] behind the rear axle a kit weighs twice on it and lifts the front', () => {

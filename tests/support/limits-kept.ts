@@ -50,8 +50,7 @@ export function broken(garage: Garage, scene: Scene, question: Question, chosen:
   const roof = sum(riding.map(({ kg, at }) => (at?.roof === true ? kg : 0)));
   if (roof > (vehicle.ratedRoofKg ?? Number.POSITIVE_INFINITY) + tolerance) out.push('roof');
   for (const [id, berth] of Object.entries(garage.berths)) {
-    // Only what is put there by name; the rest of the kit is packed where there is room.
-    const here = sum(carried.map((p) => (p.berth === id ? p.grams / 1000 : 0)));
+    const here = sum(riding.map((r) => (r.berth === id ? r.kg : 0)));
     if (here > (berth.limitKg ?? Number.POSITIVE_INFINITY) + tolerance) out.push(`berth ${id}`);
   }
 

@@ -45,12 +45,15 @@ export function limitRows(scene: Scene): readonly LimitRow[] {
       owned || cents === 0 ? [] : [{ bundle, weight: cents }],
     ),
   });
-  for (const { id, grams } of limits.berths)
+  for (const { id, grams, kit } of limits.berths) {
+    const here = (berth: string | null) => berth === id || (berth === null && kit === true);
     rows.push({
       id: `berth ${id}`,
       limit: grams,
-      carried: weighed((piece) => (piece.berth === id ? piece.grams : 0)),
+      carried: weighed((piece) => (here(piece.berth) ? piece.grams : 0)),
+      bundles: cases((bundle) => (here(null) ? bundle.caseGrams : 0)),
     });
+  }
   for (const { id, grams, factor, elsewhere } of limits.loads) {
     const at = (berth: string | null) => (berth === null ? elsewhere : (factor[berth] ?? elsewhere));
     rows.push({

@@ -166,8 +166,8 @@ export interface SceneLimits {
   readonly grams: Grams | null;
   readonly millilitres: Millilitres | null;
   readonly cents: Cents;
-  /** Per berth: room left for the kit. */
-  readonly berths: readonly { readonly id: string; readonly grams: Grams }[];
+  /** Per berth: room left for the kit. `kit`: where pieces without a berth and the cases of whole sets ride. */
+  readonly berths: readonly { readonly id: string; readonly grams: Grams; readonly kit?: true }[];
   /**
    * Linear load rows (axles, gross, roof): sum(carried grams x factor(berth)) <= grams. `factor` by berth id; pieces
    * without a berth use `elsewhere`.

@@ -26,7 +26,9 @@ export function sums(scene: Scene, { carried, bought, bundles }: Supplied): Sums
     ...limits.berths.map((berth) => ({
       id: `berth:${berth.id}`,
       violation: 'over-berth' as const,
-      used: total(carried, (p) => (p.berth === berth.id ? p.grams : 0)),
+      used:
+        total(carried, (p) => (p.berth === berth.id || (p.berth === null && berth.kit) ? p.grams : 0)) +
+        (berth.kit ? caseGrams : 0),
       limit: berth.grams,
       unit: 'g',
     })),

@@ -191,7 +191,11 @@ function limitsOf(garage: Garage, trip: Trip, vehicle: Vehicle, trade: Trade, as
     grams: kg === null ? null : grams(kg),
     millilitres: ml === null ? null : millilitres(ml),
     cents: cents(ask.budgetCents ?? Math.round(trip.budget * 100)),
-    berths: berthRoom(bare.value).map((b) => ({ id: b.id, grams: grams(b.grams) })),
+    berths: berthRoom(bare.value).map((b) => ({
+      id: b.id,
+      grams: grams(b.grams),
+      ...(b.id === trip.kitBerth ? { kit: true as const } : {}),
+    })),
     loads: loads.value,
   });
 }
