@@ -12,6 +12,7 @@ export class Implications {
   private readonly pieceCount: number;
   private readonly needs: readonly DraftNeed[];
   private readonly known = new Map<number, boolean>();
+  private readonly alone: (ReadonlySet<Atom> | undefined)[] = [];
 
   constructor(pieceCount: number, needs: readonly DraftNeed[]) {
     this.pieceCount = pieceCount;
@@ -22,7 +23,7 @@ export class Implications {
   implies(a: Atom, b: Atom): boolean {
     if (a === b) return true;
     if (b < this.pieceCount) return false;
-    if (a < this.pieceCount) return this.built([a], b);
+    if (a < this.pieceCount) return this.aloneFor(b).has(a);
     const key = a * MOST_ATOMS + b;
     let answer = this.known.get(key);
     if (answer === undefined) {
@@ -40,17 +41,47 @@ export class Implications {
 
   /** Whenever all of `all` hold, all of `those` hold. */
   allImplyAll(all: readonly Atom[], those: readonly Atom[]): boolean {
-    return those.every((b) => this.allImply(all, b));
+    for (const b of those) if (!this.allImply(all, b)) return false;
+    return true;
   }
 
   /** `b` is put together from `all`: by one of its ways, or by the units of the pieces. */
   private built(all: readonly Atom[], b: Atom): boolean {
     const need = this.needs[b - this.pieceCount];
-    if (need?.kind === 'any') return need.ways.some((way) => this.allImplyAll(all, way));
+    if (need?.kind === 'any') {
+      // A way of one atom was asked for already, atom by atom.
+      for (const way of need.ways) if (way.length > 1 && this.allImplyAll(all, way)) return true;
+      for (const way of need.ways) {
+        const [only] = way;
+        if (way.length === 1 && only !== undefined && only >= this.pieceCount && this.built(all, only))
+          return true;
+      }
+      return need.ways.some((way) => way.length === 0);
+    }
     if (!need) return false;
     let units = 0;
     for (const part of need.from) if (all.includes(part.piece)) units += part.units;
     return units >= need.units;
+  }
+
+  /** Pieces that by themselves meet the need. */
+  private aloneFor(b: Atom): ReadonlySet<Atom> {
+    const at = b - this.pieceCount;
+    const before = this.alone[at];
+    if (before) return before;
+    const found = new Set<Atom>();
+    this.alone[at] = found;
+    const need = this.needs[at];
+    if (need?.kind === 'enough') {
+      for (const { piece, units } of need.from) if (units >= need.units) found.add(piece);
+    }
+    for (const way of need?.kind === 'any' ? need.ways : []) {
+      const [first, ...others] = way;
+      if (first === undefined) continue;
+      const candidates = first < this.pieceCount ? [first] : this.aloneFor(first);
+      for (const piece of candidates) if (others.every((atom) => this.implies(piece, atom))) found.add(piece);
+    }
+    return found;
   }
 
   private compute(a: Atom, b: Atom): boolean {
@@ -62,7 +93,7 @@ export class Implications {
       return former.ways.length > 0 && former.ways.every((way) => this.allImply(way, b));
     }
     if (later.kind === 'any')
-      return former.units > 0 && former.from.every(({ piece }) => this.built([piece], b));
+      return former.units > 0 && former.from.every(({ piece }) => this.implies(piece, b));
     // Units are capped at what is asked: with each piece's cap, the carried ones still reach the lesser number.
     return (
       former.units >= later.units &&
