@@ -1,7 +1,8 @@
 import type { Solver } from '@waymend/core/choosing/solver-port';
 import { createHighsSolver } from '../src/highs-solver.ts';
 import type { HighsSolver } from '../src/highs-solver.ts';
-import { conformance, sessionConformance } from './conformance.ts';
+import { conformance } from './conformance.ts';
+import { sessionConformance } from './conformance/sessions.ts';
 
 const made = new WeakMap<Solver, HighsSolver>();
 
