@@ -110,7 +110,16 @@ const MOST_ATOMS = 2 ** 24;
 /** Needs of a problem with pieces and needs as one kind of number: piece p is p, need n is pieceCount + n. */
 export function needsAsAtoms({ pieces, needs }: Problem): DraftNeed[] {
   return needs.map((need): DraftNeed => {
-    if (need.kind === 'enough') return { kind: 'enough', units: need.units, from: [...need.from] };
+    if (need.kind === 'enough') {
+      // A piece listed twice gives the sum.
+      const given = new Map<number, number>();
+      for (const { piece, units } of need.from) given.set(piece, (given.get(piece) ?? 0) + units);
+      return {
+        kind: 'enough',
+        units: need.units,
+        from: [...given].map(([piece, units]) => ({ piece, units })),
+      };
+    }
     return {
       kind: 'any',
       ways: need.ways.map((way) => [...way.pieces, ...way.needs.map((n) => pieces.length + n)]),
