@@ -83,7 +83,7 @@ interface FoundPoint {
   readonly bound: number;
 }
 
-type Solved = FoundPoint | { readonly none: true; readonly failed?: string };
+type Solved = FoundPoint | { readonly none: 'infeasible' | 'stopped' | 'failed' };
 
 class Curve {
   private readonly search: Search;
@@ -108,7 +108,10 @@ class Curve {
   draw(): FrontierAnswer {
     const heavy = this.solve(this.byLoss, {}, []);
     if ('none' in heavy) {
-      return heavy.failed ? { kind: 'failed', cause: heavy.failed } : { kind: 'no-plan' };
+      if (this.failed !== null) return { kind: 'failed', cause: this.failed };
+      if (heavy.none === 'infeasible') return { kind: 'no-plan' };
+      // Stopped before anything was found: that says nothing about whether there is a plan.
+      return { kind: 'frontier', points: [], complete: false, stoppedBy: this.stopReason() ?? 'time' };
     }
     this.keep(heavy);
     const complete = this.options.points === 'all' ? this.everyPoint(heavy) : this.fill(heavy);
@@ -127,7 +130,7 @@ class Curve {
     let last = heavy;
     while (!this.stopReason()) {
       const next = this.solve(this.byLoss, { grams: last.found.grams - 1 }, []);
-      if ('none' in next) return next.failed === undefined && !this.stopReason();
+      if ('none' in next) return next.none === 'infeasible';
       this.keep(next);
       last = next;
     }
@@ -151,7 +154,7 @@ class Curve {
     ) {
       this.split(this.widest(whole.grams, whole.loss));
     }
-    return this.gaps.length === 0 && this.failed === null;
+    return light.proven && this.gaps.length === 0 && this.failed === null;
   }
 
   /** Takes out the gap that covers most of the picture; gaps that may hold supported points first. */
@@ -215,17 +218,17 @@ class Curve {
       case 'proven':
         return { found: answer.found, proven: true, bound: answer.found.loss };
       case 'stopped':
-        if (!answer.found) return { none: true };
+        if (!answer.found) return { none: 'stopped' };
         return {
           found: answer.found,
           proven: false,
           bound: row[0] === 'loss' ? answer.bound : -Infinity,
         };
       case 'infeasible':
-        return { none: true };
+        return { none: 'infeasible' };
       case 'failed':
         this.failed = answer.cause;
-        return { none: true, failed: answer.cause };
+        return { none: 'failed' };
     }
   }
 
