@@ -54,6 +54,8 @@ class Tree {
   private readonly open: Node[];
   private readonly integers: number[] = [];
   private nodes = 0;
+  /** Bound of the whole, from the first node. */
+  private rootBound = -Infinity;
   private plunging = false;
   private stuck: string | null = null;
 
@@ -110,10 +112,9 @@ class Tree {
 
   /** Least value of the first measure that may still be found. */
   private boundWith(node: Node): number {
-    return this.open.reduce(
-      (least, { bound }) => Math.min(least, bound),
-      Math.min(node.bound, this.hunt.bestValues[0] ?? Infinity),
-    );
+    const known = Math.min(node.bound, this.hunt.bestValues[0] ?? Infinity);
+    const least = this.open.reduce((sofar, { bound }) => Math.min(sofar, bound), known);
+    return Math.max(this.rootBound, least);
   }
 
   private visit(node: Node): 'time' | 'cancel' | 'rounding' | null {
@@ -138,13 +139,13 @@ class Tree {
       const bound = wholeAbove(certificate.bound);
       if (level === 0) {
         firstBound = Math.max(firstBound, bound);
+        if (this.nodes === 1) this.rootBound = bound;
         this.learn(node, certificate.bound);
       }
       if (this.nodes === 1 && this.role !== 'between' && bound < (hunt.bestValues[level] ?? Infinity)) {
         this.roundAtRoot(level, relaxed);
         if (level === 0) hunt.report(Math.min(bound, hunt.bestValues[0] ?? Infinity));
         if (this.role === 'rounding' && bound < (hunt.bestValues[level] ?? Infinity)) {
-          this.open.push({ ...node, bound: firstBound });
           return 'rounding';
         }
         session.setColumnBounds(lower, upper);
