@@ -6,7 +6,6 @@ export interface RestrictedModel {
   /** Cost of the fixed columns. */
   readonly constant: number;
   readonly expand: (x: ArrayLike<number>) => Float64Array;
-  readonly shrink: (x: ArrayLike<number>) => Float64Array;
   /** Some row cannot hold at the fixed values. */
   readonly impossible: boolean;
 }
@@ -92,7 +91,6 @@ export function restrict(
       });
       return full;
     },
-    shrink: (x) => Float64Array.from(kept, (j) => x[j] ?? 0),
     impossible,
   };
 }
