@@ -58,11 +58,10 @@ export async function curveCommand(
     const question = { ...how.value.question, aim: { kind: 'best-chance' } } as const;
     const outcome = solve(made.value, question, solver, patience);
     if (outcome.kind === 'no-plan') return noPlan(io, how.value.json, outcome.sentences);
-    refuse(io, [
-      { id: 'curve-unfinished', message: 'No point was found in the time given; allow more --seconds' },
-    ]);
-    return EXIT.refused;
+    return unfinished(io);
   }
+  // Stopped before the first point: that says nothing about whether there is a plan.
+  if (answer.points.length === 0) return unfinished(io);
   const shown = [...answer.points].sort((a, b) => a.grams - b.grams);
   if (how.value.json) {
     const rows = shown.map((p) => ({
