@@ -84,3 +84,10 @@ export async function curveCommand(
   }
   return EXIT.done;
 }
+
+function unfinished(io: Io): ExitCode {
+  refuse(io, [
+    { id: 'curve-unfinished', message: 'No point was found in the time given; allow more --seconds' },
+  ]);
+  return EXIT.refused;
+}
