@@ -4,8 +4,7 @@ import { FAILURES } from '@waymend/catalogue/failures/all';
 import { FAILURE_GROUPS } from '@waymend/catalogue/failures/groups';
 import { JOBS } from '@waymend/catalogue/jobs/all';
 import { PATTERNS } from '@waymend/catalogue/patterns/all';
-import { CHASSIS_PLACES } from '@waymend/catalogue/places/chassis';
-import { SYSTEM_PLACES } from '@waymend/catalogue/places/systems';
+import { PLACES } from '@waymend/catalogue/places/all';
 import { bandCents, priceCents } from '@waymend/catalogue/prices';
 import { RATE_FACTORS } from '@waymend/catalogue/rates/all';
 import { TYRE_LOAD_INDEX } from '@waymend/catalogue/standards/tyre-load-index';
@@ -15,7 +14,7 @@ import type { Trade } from './trade.ts';
 /** The catalogue as it ships. */
 export const SHIPPED_TRADE: Trade = {
   jobs: JOBS,
-  places: [...CHASSIS_PLACES, ...SYSTEM_PLACES],
+  places: PLACES,
   groups: FAILURE_GROUPS,
   failures: FAILURES,
   factors: RATE_FACTORS,

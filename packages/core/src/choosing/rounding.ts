@@ -29,6 +29,13 @@ export function roundToPlan(
   return plans;
 }
 
+/** A plan without any relaxation, at the price of mass alone: what there is to show when the first one was not waited for. */
+export function greedyPlan(bench: Workbench, measure: Measure, caps: Caps): Found | null {
+  const price = Float64Array.from(bench.reduced.problem.pieces, ({ grams }) => grams + 1);
+  bench.clear();
+  return complete(bench, measure, price, price, caps);
+}
+
 /** What a piece costs at the relaxation's row prices; grams where mass is what is saved or nothing is scarce. */
 function prices(
   bench: Workbench,

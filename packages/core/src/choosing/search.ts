@@ -4,6 +4,7 @@ import type { Caps, Control, Ground } from './hunt.ts';
 import type { Measure } from './measures.ts';
 import { buildModel } from './model.ts';
 import type { Reduced } from './reduce/reduce.ts';
+import { greedyPlan } from './rounding.ts';
 import { relaxedSession } from './relaxed-session.ts';
 import type { Solver } from './solver-port.ts';
 import { settleInTurn } from './staged.ts';
@@ -74,6 +75,7 @@ export class Search {
     if (end.kind === 'proven')
       return hunt.best ? { kind: 'proven', found: hunt.best } : { kind: 'infeasible' };
     const [first] = row;
+    if (!hunt.best && first) hunt.offer(greedyPlan(this.ground.bench, first, caps));
     return {
       kind: 'stopped',
       found: hunt.best,

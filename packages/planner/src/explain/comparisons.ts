@@ -1,5 +1,6 @@
 import type { KitState } from '@waymend/core/choosing/kit-state';
 import type { PieceIndex } from '@waymend/core/choosing/problem';
+import { cheapestCompletion } from '@waymend/core/explaining/completion';
 import type { ScenePiece } from '@waymend/core/repairing/scene';
 import type { Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
@@ -7,6 +8,7 @@ import type { ComparisonAnswer } from '../answer/plan-answer.ts';
 import type { BuiltScene } from '../scene/build-scene.ts';
 import type { Trade } from '../trade.ts';
 import { atRealMass } from './at-real-mass.ts';
+import { costsOf } from './cures.ts';
 import { brokenLimits, loadAnswer } from './load-answer.ts';
 import type { Reading } from './reading.ts';
 import type { Case } from './cases.ts';
@@ -33,7 +35,7 @@ export function comparisons(
 ): Result<readonly ComparisonAnswer[]> {
   const owned = reading.pieces.flatMap((piece, p) => (piece.owned ? [p] : []));
   const rows: Row[] = [{ kind: 'nothing', title: 'nothing', pieces: [], cases: [] }];
-  const box = biggestBox(reading, built);
+  const box = biggestBox(reading, built, scratch);
   if (box !== null) rows.push({ kind: 'boxed-set', ...box });
   rows.push({
     kind: 'everything',
@@ -73,8 +75,11 @@ export function comparisons(
   return ok(out);
 }
 
-/** The set with most pieces, with everything pinned "always": the wheel and the jack come whatever box is taken. */
-function biggestBox(reading: Reading, built: BuiltScene): Omit<Row, 'kind'> | null {
+/**
+ * The set with most pieces, with everything pinned "always" (the wheel and the jack come whatever box is taken) and the
+ * lightest things at home that still meet the floor: nobody is compared with a vehicle without chocks or light.
+ */
+function biggestBox(reading: Reading, built: BuiltScene, scratch: KitState): Omit<Row, 'kind'> | null {
   const boxes = new Map<string, PieceIndex[]>();
   reading.pieces.forEach((piece, p) => {
     const set = built.garage.belongings[piece.belonging]?.inside;
@@ -83,10 +88,16 @@ function biggestBox(reading: Reading, built: BuiltScene): Omit<Row, 'kind'> | nu
   const [biggest] = [...boxes].sort((a, b) => b[1].length - a[1].length);
   if (biggest === undefined) return null;
   const always = reading.pieces.flatMap((piece, p) => (piece.owned && piece.pin === 'always' ? [p] : []));
+  const taken = [...new Set([...biggest[1], ...always])];
+  const carried = new Uint8Array(reading.pieces.length);
+  for (const p of taken) carried[p] = 1;
+  scratch.become(carried);
+  const floor =
+    cheapestCompletion(scratch, reading.compiled.problem.must, costsOf(reading).carry)?.pieces ?? [];
   const name = built.garage.belongings[biggest[0]]?.name ?? 'the boxed set';
   return {
-    title: always.length > 0 ? `${name} and what always comes` : name,
-    pieces: [...new Set([...biggest[1], ...always])],
+    title: `${name}, the floor and what always comes`,
+    pieces: [...taken, ...floor],
     cases: casesOwned(built.garage, biggest[0]),
   };
 }

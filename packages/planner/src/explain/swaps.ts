@@ -73,7 +73,7 @@ function sameThing(a: { readonly name: string }, b: { readonly name: string }): 
 }
 
 /** Only pieces that offer the same kind of thing can stand in; a cheap look before the exact one. */
-function related(reading: Reading, a: PieceIndex, b: PieceIndex): boolean {
+export function related(reading: Reading, a: PieceIndex, b: PieceIndex): boolean {
   const kinds = new Set(
     reading.pieces[a]?.offers.map((o) => (o.kind === 'does' ? `does ${o.fn}` : o.kind)) ?? [],
   );

@@ -8,6 +8,7 @@ import type { Prepared, Solved } from '../plan/plan-trip.ts';
 import type { Trade } from '../trade.ts';
 import { massText } from '../words/mass.ts';
 import { byBelonging, chanceLost, chanceOfLoss, jobsOf } from './reading.ts';
+import { related } from './swaps.ts';
 import { whyJob } from './why-job.ts';
 
 /** Explains the belonging, job or failure that `what` names by id, or by words that only one of them matches. */
@@ -119,6 +120,7 @@ function substitutes(
         state.carried[p] !== 1 &&
         !carried.includes(p) &&
         piece.pin !== 'never' &&
+        carried.some((c) => related(reading, c, p)) &&
         (piece.owned || piece.cents !== null),
     )
     .map(({ piece, p }) => ({ piece, loss: state.with(p) }))
