@@ -117,12 +117,15 @@ describe('stopping early', () => {
 
   it('[M9] a curve that is stopped says so; every point drawn is feasible and its bound true', () => {
     const problem = large;
-    expect(frontier(problem, solver, { shouldStop: () => true })).toEqual({
-      kind: 'frontier',
-      points: [],
-      complete: false,
-      stoppedBy: 'cancel',
-    });
+    // Stopped at once there is still a greedy plan to show, never called proven.
+    const atOnce = frontier(problem, solver, { shouldStop: () => true });
+    if (atOnce.kind !== 'frontier') throw new Error(atOnce.kind);
+    expect(atOnce).toMatchObject({ complete: false, stoppedBy: 'cancel' });
+    expect(atOnce.points.length).toBeGreaterThan(0);
+    for (const point of atOnce.points) {
+      expect(point.proven).toBe(false);
+      expect(evaluate(problem, point.choice)).toMatchObject({ feasible: true, loss: point.loss });
+    }
     let asked = 0;
     const answer = frontier(problem, solver, { points: 12, shouldStop: () => ++asked > 20_000 });
     if (answer.kind !== 'frontier') throw new Error(answer.kind);
