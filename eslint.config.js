@@ -1,10 +1,12 @@
 import js from '@eslint/js';
+import hooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['**/dist/**', '**/node_modules/**', 'coverage/**', 'reports/**', '**/*.mjs', '**/*.js', '**/*.cjs'] },
+  { ignores: ['**/dist/**', '**/node_modules/**', 'coverage/**', 'reports/**', '**/*.mjs', '**/*.js', '**/*.cjs', 'apps/web/*.ts'] },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,
+  { files: ['apps/web/**/*.tsx', 'apps/web/src/**/*.ts'], ...hooks.configs.flat.recommended },
   {
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
     rules: {

@@ -10,6 +10,7 @@ const bin = (name) => join(root, 'node_modules', '.bin', process.platform === 'w
 const steps = [
   ['formatting', bin('biome'), ['format', '.']],
   ['types', bin('tsc'), ['-p', '.']],
+  ['types of the screens', bin('tsc'), ['-p', 'apps/web']],
   ['lint', bin('eslint'), ['packages', 'apps', 'tests', 'scripts', '--max-warnings=0']],
   [
     'architecture',

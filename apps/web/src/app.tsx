@@ -1,0 +1,41 @@
+import { Suspense, useEffect } from 'react';
+import { useTranslation } from 'react-i18next';
+import { Redirect, Route, Router, Switch } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { PLACES } from './shell/places.ts';
+import { Sheet } from './shell/sheet.tsx';
+import { useStores, useRecord } from './shell/stores.tsx';
+import { useTrip } from './shell/use-trip.ts';
+
+export function App() {
+  const { t } = useTranslation();
+  usePlanning();
+  return (
+    <Router hook={useHashLocation}>
+      <Sheet>
+        <Suspense fallback={<p className="quiet">{t('app.opening')}</p>}>
+          <Switch>
+            {PLACES.map(({ id, screen: Screen }) => (
+              <Route key={id} path={`/${id}/*?`}>
+                <Screen />
+              </Route>
+            ))}
+            <Route>
+              <Redirect to="/garage" />
+            </Route>
+          </Switch>
+        </Suspense>
+      </Sheet>
+    </Router>
+  );
+}
+
+/** Every change of the record, or of the trip that is open, is planned for at once. */
+function usePlanning(): void {
+  const { desk } = useStores();
+  const { garage } = useRecord();
+  const { tripId } = useTrip();
+  useEffect(() => {
+    desk.ask(tripId === null ? null : { garage, trip: tripId, question: { aim: { kind: 'best-chance' } } });
+  }, [desk, garage, tripId]);
+}

@@ -1,0 +1,60 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { I18nProvider } from 'react-aria-components';
+import { App } from './app.tsx';
+import { openMemoryRecord } from './shell/memory-record.ts';
+import { PlanDesk } from './shell/plan-desk.ts';
+import { openSettings, showScheme } from './shell/settings.ts';
+import { StoresProvider } from './shell/stores.tsx';
+import { openWords } from './words/words.ts';
+import { PlannerClient } from './worker/client.ts';
+import './look/tokens.css';
+import './look/base.css';
+
+const client = new PlannerClient(
+  () => new Worker(new URL('./worker/planner-worker.ts', import.meta.url), { type: 'module' }),
+);
+client.warm();
+
+const darkQuery = matchMedia('(prefers-color-scheme: dark)');
+const settings = openSettings(storage(), show);
+function show(scheme = settings.getState().scheme): void {
+  showScheme(scheme, document.documentElement, darkQuery.matches);
+}
+darkQuery.addEventListener('change', () => show());
+
+const root = document.getElementById('sheet');
+if (root === null) throw new Error('the page has no sheet to draw on');
+await Promise.all([openWords(), faces()]);
+const record = openMemoryRecord();
+createRoot(root).render(
+  <StrictMode>
+    <I18nProvider locale="en-GB">
+      <StoresProvider
+        stores={{ record, client, desk: new PlanDesk(client), settings, today: () => new Date() }}
+      >
+        <App />
+      </StoresProvider>
+    </I18nProvider>
+  </StrictMode>,
+);
+
+/** A browser may forbid it. */
+function storage(): Storage | null {
+  try {
+    return localStorage;
+  } catch {
+    return null;
+  }
+}
+
+/** Waits for the faces, but never long: they are in the cache from the second visit on. */
+async function faces(): Promise<void> {
+  const wait = new Promise<void>((resolve) => {
+    setTimeout(resolve, 600);
+  });
+  await Promise.race([
+    Promise.all(['400 15px B612', '700 15px B612'].map((face) => document.fonts.load(face))),
+    wait,
+  ]);
+}

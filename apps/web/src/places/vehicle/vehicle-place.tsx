@@ -1,0 +1,3 @@
+export function VehiclePlace() {
+  return <h1>Vehicle</h1>;
+}

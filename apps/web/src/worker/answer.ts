@@ -1,0 +1,49 @@
+import type { Solver } from '@waymend/core/choosing/solver-port';
+import { ok, type Refusal, type Result } from '@waymend/core/result';
+import { textOfBytes } from '@waymend/garage/file/text-of-bytes';
+import { readGarage } from '@waymend/garage/file/read-garage';
+import { writeGarage } from '@waymend/garage/file/write-garage';
+import type { Garage } from '@waymend/garage/record/schema';
+import { curve } from './kit/curve.ts';
+import { planning } from './kit/planning.ts';
+import type { Reply, Request } from './protocol.ts';
+
+export interface Errand {
+  readonly solver: Solver;
+  /** Counts seconds. */
+  readonly clock: () => number;
+  readonly stopAsked: () => boolean;
+  readonly say: (reply: Reply, last: boolean) => void;
+}
+
+/** Does what one request asks, saying each reply; the last one is marked so. Knows nothing of workers. */
+export async function answer(request: Request, errand: Errand): Promise<void> {
+  const { say } = errand;
+  switch (request.kind) {
+    case 'plan':
+    case 'why':
+      planning(request, errand);
+      return;
+    case 'curve':
+      curve(request, errand);
+      return;
+    case 'open': {
+      const opened = await open(request.bytes, request.name);
+      say(
+        opened.ok ? { kind: 'garage', garage: opened.value } : { kind: 'refused', refusals: opened.error },
+        true,
+      );
+      return;
+    }
+    case 'write':
+      say({ kind: 'text', text: writeGarage(request.garage) }, true);
+      return;
+  }
+}
+
+async function open(bytes: Uint8Array, name: string): Promise<Result<Garage, readonly Refusal[]>> {
+  const text = await Promise.resolve(textOfBytes(bytes, name));
+  if (!text.ok) return { ok: false, error: [text.error] };
+  const read = readGarage(text.value, name, { for: 'edit' });
+  return read.ok ? ok(read.value) : read;
+}

@@ -1,0 +1,35 @@
+import { createHighsSolver } from '@waymend/solver/highs-solver';
+import wasmUrl from 'highs/runtime?url';
+import { answer } from './answer.ts';
+import type { Answering, Asking, Start } from './protocol.ts';
+
+/** The one long-lived worker: reads, plans, proves and explains, so that the page never waits. */
+const solver = createHighsSolver({ locateFile: () => wasmUrl });
+let stop: Int32Array | null = null;
+
+addEventListener('message', ({ data }: MessageEvent<Start | Asking>) => {
+  if ('kind' in data) {
+    stop = data.stop === null ? null : new Int32Array(data.stop);
+    return;
+  }
+  void serve(data);
+});
+
+async function serve({ number, request }: Asking): Promise<void> {
+  const say = (reply: Answering['reply'], last: boolean): void => {
+    const message: Answering = { number, reply, last };
+    postMessage(message);
+  };
+  try {
+    await answer(request, {
+      solver: await solver,
+      clock: () => performance.now() / 1000,
+      // Requests are numbered upwards; the flag holds the newest number that is no longer wanted.
+      stopAsked: () => stop !== null && Atomics.load(stop, 0) >= number,
+      say,
+    });
+  } catch (cause) {
+    console.error(cause);
+    say({ kind: 'broken', cause: cause instanceof Error ? cause.message : String(cause) }, true);
+  }
+}
