@@ -60,15 +60,44 @@ export const homeItem = z
 export const buy = z
   .strictObject({
     id: id(
-      '`buy:` and a catalogue id, `set:` and ids for a piece of a set, or the id of a belonging for sale',
+      '`buy:` and a catalogue id, `set:` and the id of a boxed set, or the id of a belonging or set for sale',
     ),
     name: text('What to buy'),
     grams: grams('Its mass'),
-    cents: cents('Its price'),
+    cents: cents('Its price, all copies or the whole set'),
     worth: chance('Chance of driving home unaided that is lost without it'),
     jobs: z.array(jobRef).describe('Jobs it makes possible'),
   })
   .meta({ id: 'Buy', description: 'A purchase that earns its place within the budget' });
+
+export const shop = z
+  .strictObject({
+    from: z
+      .enum(['catalogue', 'listed'])
+      .describe('What the budget may go on: the whole catalogue, or only what the garage lists for sale'),
+    budgetCents: cents('What may be spent'),
+    spentCents: cents('What the plan spends'),
+    left: z
+      .array(
+        z.strictObject({
+          id: id('Belonging id of the garage'),
+          name: text('Belonging or set in words'),
+          grams: grams('Its mass'),
+          cents: cents('Its price'),
+          couldAdd: chance('Chance that it would add to this kit by itself'),
+          needs: z
+            .array(text('Belonging in words'))
+            .describe('Least company it needs to add anything, when alone it adds nothing'),
+          why: z
+            .enum(['over-a-limit', 'adds-nothing-here', 'no-job-needs-it'])
+            .describe(
+              'Why it is not bought: it would help, but not for its price and mass; it adds nothing to this kit; no repair on this trip asks for it',
+            ),
+        }),
+      )
+      .describe('Listed for sale and left in the shop, most missed first'),
+  })
+  .meta({ id: 'Shop', description: 'Money, and what is listed for sale and not bought' });
 
 export const swap = z
   .strictObject({

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { chance, count, days, events, grams, id, kilometres, orNull, share, skill, text } from './fields.ts';
 import { gap } from './gap-schema.ts';
-import { buy, homeItem, kit, swap } from './kit-schema.ts';
+import { buy, homeItem, kit, shop, swap } from './kit-schema.ts';
 import { load } from './load-schema.ts';
 
 const trip = z
@@ -97,6 +97,7 @@ export const planAnswer = z
     stayHome: z.array(homeItem).describe('Owned belongings that stay home, most missed first'),
     gaps: z.array(gap).describe('Failures without an answer, worst first'),
     buy: z.array(buy).describe('Purchases the plan makes within the budget'),
+    shop,
     swaps: z.array(swap).describe('Lighter things that would do the same work'),
     unaided,
     comparisons: z

@@ -32,11 +32,11 @@ export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
   say(...paragraph(`${grouped(trip.km)} km in ${grouped(trip.days)} days; ${crew(answer)}.`));
   say('');
   say(...paragraph(unaided.words).map(paint.strong));
-  say(...paragraph(proof(answer, units)));
+  say(...paragraph(proof(answer, options)));
   if (unaided.sparesBound > LEAST_BOUND)
     say(
       ...paragraph(
-        `Shared spares are counted low, to be safe: the true chance is up to ${percent(unaided.sparesBound)} better.`,
+        `Spares that several repairs share are counted low, to be safe: the true chance is up to ${percent(unaided.sparesBound)} better.`,
       ),
     );
   say('');
@@ -59,25 +59,7 @@ export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
 
   say('', ...staysHome(answer, options));
   say('', ...gaps(answer, options));
-  if (answer.buy.length > 0) {
-    say('', paint.strong('Worth buying'));
-    say(
-      ...table(
-        [
-          { title: 'price', align: 'right' },
-          { title: 'mass', align: 'right' },
-          { title: 'trips saved', align: 'right' },
-          { title: 'what', grow: true },
-        ],
-        answer.buy.map((b) => [
-          moneyText(b.cents, options.currency),
-          massText(b.grams, units),
-          saved(b.worth),
-          b.name,
-        ]),
-      ),
-    );
-  }
+  say(...shopping(answer, options));
   if (answer.swaps.length > 0) {
     say('', paint.strong('Lighter for the same work'));
     for (const s of shorten(answer.swaps, options.all, SHORT_GAPS)) {
@@ -109,11 +91,15 @@ function crew(answer: PlanAnswer): string {
   return answer.trip.people.map((p) => `${p.name} (skill ${p.skill})`).join(' and ');
 }
 
-function proof(answer: PlanAnswer, units: UnitStyle): string {
-  const within =
-    answer.aim.kind === 'best-chance' && answer.aim.limitGrams !== null
-      ? ` within ${massText(answer.aim.limitGrams, units)}`
-      : '';
+function proof(answer: PlanAnswer, { units, currency }: PlanTextOptions): string {
+  const { budgetCents } = answer.shop;
+  const limits = [
+    ...(answer.aim.kind === 'best-chance' && answer.aim.limitGrams !== null
+      ? [massText(answer.aim.limitGrams, units)]
+      : []),
+    ...(budgetCents > 0 ? [moneyText(budgetCents, currency)] : []),
+  ];
+  const within = limits.length === 0 ? '' : ` within ${limits.join(' and ')}`;
   if (answer.status === 'proven') {
     if (answer.aim.kind === 'best-chance')
       return `Proven: no other choice from what is on the table does better${within}.`;
@@ -130,13 +116,15 @@ function comparison(rows: readonly ComparisonAnswer[], units: UnitStyle): string
       { title: 'if you took', grow: true },
       { title: 'mass', align: 'right' },
       { title: 'pieces', align: 'right' },
-      { title: 'trips that would need help', align: 'right' },
+      { title: 'limits broken', align: 'right' },
+      { title: 'trips that need help', align: 'right' },
     ],
     rows.map((r) => [
-      `${r.title}${r.breaks.length > 0 ? ' *' : ''}`,
+      r.title,
       massText(r.massGrams, units),
       grouped(r.pieces),
-      `${aboutOneIn(1 - r.unaided)} (${((1 - r.unaided) * 100).toFixed(1)} %)`,
+      r.breaks.length > 0 ? `${r.breaks.length} *` : 'none',
+      `${aboutOneIn(1 - r.unaided).replace('about ', '')} (${((1 - r.unaided) * 100).toFixed(1)} %)`,
     ]),
   );
   for (const r of rows)
@@ -166,7 +154,7 @@ function kitTable(items: readonly KitItem[], units: UnitStyle): string[] {
     items.map((item) => [
       `${item.weighed ? '' : '~'}${massText(item.grams, units)}`,
       item.worth > 1e-6 ? saved(item.worth) : reasonWord(item.reason),
-      `${item.copies > 1 ? `${item.copies} x ` : ''}${item.name}${item.bought ? ' (buy)' : ''}`,
+      `${item.bought ? '(buy) ' : ''}${item.copies > 1 ? `${item.copies} x ` : ''}${item.name}`,
       jobsInBrief(item),
     ]),
   );
@@ -241,12 +229,61 @@ function homeWhy(h: PlanAnswer['stayHome'][number]): string {
     case 'does-not-fit':
       return 'does not fit this vehicle';
     case 'over-the-limit':
-      return `would save 1 trip in ${grouped(roundTo2(1 / Math.max(h.couldAdd, 1e-9)))}, but not for its mass`;
+      return `would save ${oneTripIn(h.couldAdd)}, but not for its mass`;
     case 'adds-nothing':
       return h.needs.length > 0
         ? `helps only together with ${h.needs.slice(0, 2).join(' and ')}`
         : 'no job here needs it';
   }
+}
+
+function shopping(answer: PlanAnswer, options: PlanTextOptions): string[] {
+  const { units, paint, currency, all } = options;
+  const { shop, buy } = answer;
+  const price = { title: 'price', align: 'right' } as const;
+  const mass = { title: 'mass', align: 'right' } as const;
+  const lines: string[] = [];
+  if (buy.length > 0) {
+    const money = `${moneyText(shop.spentCents, currency)} of the ${moneyText(shop.budgetCents, currency)} you allow`;
+    lines.push(
+      '',
+      paint.strong(`To buy: ${money}`),
+      ...table(
+        [price, mass, { title: 'trips saved', align: 'right' }, { title: 'what', grow: true }],
+        buy.map((b) => [moneyText(b.cents, currency), massText(b.grams, units), saved(b.worth), b.name]),
+      ),
+    );
+  }
+  if (shop.left.length === 0) return lines;
+  const shown = shorten(shop.left, all, SHORT_LIST);
+  lines.push(
+    '',
+    paint.strong(`Stays in the shop: ${counted(shop.left.length, 'thing')} you thought of buying`),
+    ...table(
+      [price, mass, { title: 'what', most: 46 }, { title: 'why it stays', grow: true }],
+      shown.map((l) => [moneyText(l.cents, currency), massText(l.grams, units), l.name, shopWhy(l)]),
+    ),
+  );
+  if (shown.length < shop.left.length)
+    lines.push(`  ... and ${shop.left.length - shown.length} more (--all lists them).`);
+  return lines;
+}
+
+function shopWhy(left: PlanAnswer['shop']['left'][number]): string {
+  switch (left.why) {
+    case 'over-a-limit':
+      return `would save ${oneTripIn(left.couldAdd)}, but not for its price and mass`;
+    case 'adds-nothing-here':
+      return left.needs.length > 0
+        ? `helps only together with ${left.needs.slice(0, 2).join(' and ')}`
+        : 'adds nothing to this kit';
+    case 'no-job-needs-it':
+      return 'no job here needs it';
+  }
+}
+
+function oneTripIn(worth: number): string {
+  return `1 trip in ${grouped(roundTo2(1 / Math.max(worth, 1e-9)))}`;
 }
 
 function gaps(answer: PlanAnswer, options: PlanTextOptions): string[] {

@@ -4,6 +4,7 @@ import { whyNoText } from '../file/limits.ts';
 import type { Garage } from '../record/schema.ts';
 import type { ImportCatalogue } from './catalogue.ts';
 import { SHIPPED_CATALOGUE } from './catalogue.ts';
+import { isShoppingHeading, pricedLine } from './for-sale.ts';
 import { ownNames, withOwnPhrases } from './own-words.ts';
 import { phraseIndexOf } from './phrase-index.ts';
 import type { PhraseIndex } from './phrase-index.ts';
@@ -46,7 +47,8 @@ export function lineReaderOf({ catalogue = SHIPPED_CATALOGUE, words = {} }: Impo
 
 /**
  * Reads a typed list: one line, one thing or a run of sizes. Headings (marked, in capitals, or alone after a blank line)
- * are told apart, and give lines that only have numbers their meaning. Refuses only what is no text at all.
+ * are told apart, and give lines that only have numbers their meaning; under 'to buy' or 'for sale' things are not owned yet,
+ * and 'EUR 29' at the end of a line is the price of one. Refuses only what is no text at all.
  */
 export function readList(text: string, options: ImportOptions = {}): Result<ImportReading> {
   const name = options.name ?? 'the list';
@@ -77,7 +79,8 @@ export function readList(text: string, options: ImportOptions = {}): Result<Impo
       heading = marked;
       return;
     }
-    const reading = reader.read(trimmed, line);
+    const { text: said, price, forSale } = pricedLine(trimmed);
+    const reading = reader.read(said, line);
     const alone = (lines[i - 1] ?? '').trim() === '' && (lines[i + 1] ?? '').trim() !== '';
     if (isHeading(trimmed, alone, reading)) {
       headings.push({ line, text: trimmed });
@@ -85,8 +88,12 @@ export function readList(text: string, options: ImportOptions = {}): Result<Impo
       return;
     }
     const best =
-      reading.matches.length === 0 && heading !== null ? underHeading(trimmed, heading, line, reader) : null;
-    matches.push(...(best?.matches ?? reading.matches));
+      reading.matches.length === 0 && heading !== null ? underHeading(said, heading, line, reader) : null;
+    const sold = { forSale: forSale || (heading !== null && isShoppingHeading(heading)) };
+    const money = price === undefined ? sold : { ...sold, price };
+    matches.push(
+      ...(best?.matches ?? reading.matches).map((match) => ({ ...match, ...money, text: trimmed })),
+    );
     notUnderstood.push(...(best?.notUnderstood ?? reading.notUnderstood));
   });
   return ok({ matches, notUnderstood, headings });

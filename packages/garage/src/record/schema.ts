@@ -181,6 +181,8 @@ export const trip = z.strictObject({
   limitKg: amount('kg').optional(),
   limitLitres: amount('l').optional(),
   budget: z.number().default(0),
+  /** What the budget may go on: anything in the catalogue at its guide price, or only what the garage lists as for sale. */
+  buyFrom: z.enum(['catalogue', 'listed']).default('catalogue'),
   mustDo: z.array(text).default([]),
   note: note.optional(),
 });

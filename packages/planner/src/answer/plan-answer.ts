@@ -14,6 +14,7 @@ export interface PlanAnswer {
   readonly stayHome: readonly HomeAnswer[];
   readonly gaps: readonly GapAnswer[];
   readonly buy: readonly BuyAnswer[];
+  readonly shop: ShopAnswer;
   readonly swaps: readonly SwapAnswer[];
   readonly unaided: UnaidedAnswer;
   readonly comparisons: readonly ComparisonAnswer[];
@@ -125,6 +126,25 @@ export interface BuyAnswer {
   readonly cents: number;
   readonly worth: number;
   readonly jobs: readonly JobRef[];
+}
+
+/** Money, and what the garage lists for sale and the plan leaves in the shop. */
+export interface ShopAnswer {
+  /** What the budget may go on: the whole catalogue, or only what the garage lists. */
+  readonly from: 'catalogue' | 'listed';
+  readonly budgetCents: number;
+  readonly spentCents: number;
+  readonly left: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly grams: number;
+    readonly cents: number;
+    /** Chance that it would add to this kit by itself. */
+    readonly couldAdd: number;
+    /** Least company it needs to add anything, when alone it adds nothing. */
+    readonly needs: readonly string[];
+    readonly why: 'over-a-limit' | 'adds-nothing-here' | 'no-job-needs-it';
+  }[];
 }
 
 export interface SwapAnswer {

@@ -4,9 +4,10 @@ import { cheapestCompletion } from '@waymend/core/explaining/completion';
 import type { ScenePiece } from '@waymend/core/repairing/scene';
 import type { Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
-import type { ComparisonAnswer } from '../answer/plan-answer.ts';
+import type { BuyAnswer, ComparisonAnswer } from '../answer/plan-answer.ts';
 import type { BuiltScene } from '../scene/build-scene.ts';
 import type { Trade } from '../trade.ts';
+import { moneyText } from '../words/money.ts';
 import { atRealMass } from './at-real-mass.ts';
 import { costsOf } from './cures.ts';
 import { brokenLimits, loadAnswer } from './load-answer.ts';
@@ -32,6 +33,7 @@ export function comparisons(
   built: BuiltScene,
   trade: Trade,
   cases: readonly Case[],
+  buy: readonly BuyAnswer[],
 ): Result<readonly ComparisonAnswer[]> {
   const owned = reading.pieces.flatMap((piece, p) => (piece.owned ? [p] : []));
   const rows: Row[] = [{ kind: 'nothing', title: 'nothing', pieces: [], cases: [] }];
@@ -45,7 +47,7 @@ export function comparisons(
   });
   rows.push({
     kind: 'kit',
-    title: 'this kit',
+    title: kitTitle(buy, built.garage.currency),
     pieces: [...kit.carried.keys()].filter((p) => kit.carried[p] === 1),
     cases,
   });
@@ -75,6 +77,12 @@ export function comparisons(
   return ok(out);
 }
 
+function kitTitle(buy: readonly BuyAnswer[], currency: string): string {
+  if (buy.length === 0) return 'this kit';
+  const spent = buy.reduce((sum, b) => sum + b.cents, 0);
+  return `this kit, ${moneyText(spent, currency)} of it bought`;
+}
+
 /**
  * The set with most pieces, with everything pinned "always" (the wheel and the jack come whatever box is taken) and the
  * lightest things at home that still meet the floor: nobody is compared with a vehicle without chocks or light.
@@ -96,7 +104,7 @@ function biggestBox(reading: Reading, built: BuiltScene, scratch: KitState): Omi
     cheapestCompletion(scratch, reading.compiled.problem.must, costsOf(reading).carry)?.pieces ?? [];
   const name = built.garage.belongings[biggest[0]]?.name ?? 'the boxed set';
   return {
-    title: `${name}, the floor and what always comes`,
+    title: `${name} and what must come along`,
     pieces: [...taken, ...floor],
     cases: casesOwned(built.garage, biggest[0]),
   };

@@ -4,6 +4,7 @@ import type { Completion } from '@waymend/core/explaining/completion';
 import { cheapestCompletion } from '@waymend/core/explaining/completion';
 import type { CureAnswer } from '../answer/plan-answer.ts';
 import type { Reading } from './reading.ts';
+import { ownerSaysNever } from './reading.ts';
 
 /** Out of the question. */
 const NO = Number.POSITIVE_INFINITY;
@@ -30,8 +31,8 @@ export function costsOf(reading: Reading): Costs {
   };
   reading.pieces.forEach((piece, p) => {
     const unready = piece.id.startsWith('ready:');
-    const never = piece.pin === 'never' && !unready;
-    const buyable = !piece.owned && !unready && piece.cents !== null;
+    const never = ownerSaysNever(piece);
+    const buyable = !piece.owned && !unready && !never && piece.cents !== null;
     costs.carry[p] = piece.owned && !never ? piece.grams : NO;
     costs.ready[p] = (piece.owned && !never) || unready ? piece.grams : NO;
     costs.grams[p] = (piece.owned && !never) || buyable ? piece.grams : NO;

@@ -202,7 +202,7 @@ function otherCures(
     const times = Math.round(1 / Math.max(rateFactor, 0.05));
     out.push({
       kind: 'renew-at-home',
-      words: `${what.charAt(0).toUpperCase()}${what.slice(1)}${what.includes('before leaving') ? '' : ' before leaving'}: then about ${times} times rarer`,
+      words: `${what.charAt(0).toUpperCase()}${what.slice(1)}${what.includes('before leaving') ? '' : ' before leaving'}, then about ${times} times rarer`,
       items: [],
       grams: 0,
       cents: trade.bandCents(price),

@@ -48,7 +48,7 @@ export function stayHome(
 }
 
 /** Whether any way or stock of this trip names the piece at all. */
-function helps(reading: Reading, piece: PieceIndex): boolean {
+export function helps(reading: Reading, piece: PieceIndex): boolean {
   const { pieceWays, pieceEnough } = reading.compiled;
   const named = (lists: typeof pieceWays) => (lists.start[piece + 1] ?? 0) > (lists.start[piece] ?? 0);
   return named(pieceWays) || named(pieceEnough);

@@ -40,6 +40,14 @@ export function chanceLost(loss: number, more: number): number {
   return chanceOfLoss(loss) * -Math.expm1(-more * SCORE_UNIT);
 }
 
+/**
+ * Whether the owner said never. A piece that is on the table only to be named as a cure (made ready first, or sold where this
+ * trip does not buy) is pinned so that no plan chooses it, but may be named.
+ */
+export function ownerSaysNever(piece: Pick<ScenePiece, 'id' | 'pin'>): boolean {
+  return piece.pin === 'never' && !piece.id.startsWith('ready:') && !piece.id.startsWith('buy:');
+}
+
 /** Owned copies of each belonging, in record order. */
 export function byBelonging(reading: Reading): ReadonlyMap<string, readonly PieceIndex[]> {
   const out = new Map<string, PieceIndex[]>();

@@ -115,7 +115,7 @@ function stepOf(gaps: readonly GapAnswer[], kit: KitAnswer, dead: number): strin
   const [best] = [...steps].sort((a, b) => b.gap.worth / effort(b.cure) - a.gap.worth / effort(a.cure));
   if (best !== undefined && best.gap.worth > 0) {
     const { words } = best.cure;
-    return `The step that helps most: ${words.charAt(0).toLowerCase()}${words.slice(1)} (against: ${best.gap.title.toLowerCase()}).`;
+    return `The step that helps most is against "${best.gap.title.toLowerCase()}": ${words.charAt(0).toLowerCase()}${words.slice(1)}.`;
   }
   if (dead > kit.massGrams)
     return 'The step that helps most: leave at home what is listed under "stays home".';

@@ -3,6 +3,7 @@ import type { PieceIndex } from '@waymend/core/choosing/problem';
 import type { ScenePiece } from '@waymend/core/repairing/scene';
 import type { SwapAnswer } from '../answer/plan-answer.ts';
 import type { Reading } from './reading.ts';
+import { ownerSaysNever } from './reading.ts';
 
 /** A swap that saves less than this is not worth reading. */
 const LEAST_SAVED_GRAMS = 30;
@@ -20,7 +21,7 @@ export function lighterSwaps(reading: Reading, state: KitState): readonly SwapAn
     .filter(
       ({ piece, index }) =>
         state.carried[index] !== 1 &&
-        piece.pin !== 'never' &&
+        !ownerSaysNever(piece) &&
         (piece.owned ? alone(piece) : piece.cents !== null),
     )
     .sort((a, b) => a.piece.grams - b.piece.grams);

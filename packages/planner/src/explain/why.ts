@@ -7,7 +7,7 @@ import type { BelongingWhy, FailureWhy, WhyAnswer } from '../answer/why-answer.t
 import type { Prepared, Solved } from '../plan/plan-trip.ts';
 import type { Trade } from '../trade.ts';
 import { massText } from '../words/mass.ts';
-import { byBelonging, chanceLost, chanceOfLoss, jobsOf } from './reading.ts';
+import { byBelonging, chanceLost, chanceOfLoss, jobsOf, ownerSaysNever } from './reading.ts';
 import { related } from './swaps.ts';
 import { whyJob } from './why-job.ts';
 
@@ -19,7 +19,7 @@ export function why(
   trade: Trade,
   what: string,
 ): Result<WhyAnswer> {
-  const found = candidates(prepared, what);
+  const found = candidates(prepared, solved, what);
   const [first] = found;
   if (first === undefined) {
     return refuse(
@@ -50,11 +50,13 @@ interface Candidate {
   readonly title: string;
 }
 
-function candidates({ reading, built }: Prepared, what: string): readonly Candidate[] {
+function candidates({ reading, built }: Prepared, { state }: Solved, what: string): readonly Candidate[] {
   const all: Candidate[] = [];
   for (const [id, [first]] of byBelonging(reading)) {
     const piece = first === undefined ? undefined : reading.pieces[first];
-    if (piece?.owned === true) all.push({ kind: 'belonging', id, title: piece.name });
+    const listed =
+      built.garage.belongings[id] !== undefined || (first !== undefined && state.carried[first] === 1);
+    if (piece !== undefined && listed) all.push({ kind: 'belonging', id, title: piece.name });
   }
   for (const job of built.scene.jobs) all.push({ kind: 'job', id: job.id, title: job.title });
   for (const f of built.rates.failures) all.push({ kind: 'failure', id: f.failure, title: f.title });
@@ -91,14 +93,24 @@ function whyBelonging({ reading }: Prepared, { state }: Solved, id: string): Bel
     worth,
     jobs: jobsOf(reading, lost.optionsLost),
     substitutes: comes ? substitutes(reading, state, carried) : [],
-    words: words(name, grams, comes, worth, lost.breaksMust),
+    words: words(name, grams, comes, worth, lost.breaksMust, piece?.owned ?? true),
   };
 }
 
-function words(name: string, grams: number, comes: boolean, worth: number, floor: boolean): string {
+function words(
+  name: string,
+  grams: number,
+  comes: boolean,
+  worth: number,
+  floor: boolean,
+  owned: boolean,
+): string {
   const trips =
     worth > 1e-6 ? `1 trip in ${Math.round(1 / worth).toLocaleString('en')}` : 'no trip that can be counted';
-  if (!comes) return `${name} (${massText(grams)}) stays home: added to this kit it would save ${trips}.`;
+  const where = owned ? 'stays home' : 'stays in the shop';
+  if (!comes) return `${name} (${massText(grams)}) ${where}: added to this kit it would save ${trips}.`;
+  if (!owned && !floor)
+    return `${name} (${massText(grams)}) is bought and comes: without it ${trips} more would need outside help.`;
   if (floor)
     return `${name} (${massText(grams)}) comes because safety asks for it on every trip; beyond that it saves ${trips}.`;
   return `${name} (${massText(grams)}) comes: without it ${trips} more would need outside help.`;
@@ -119,7 +131,7 @@ function substitutes(
       ({ piece, p }) =>
         state.carried[p] !== 1 &&
         !carried.includes(p) &&
-        piece.pin !== 'never' &&
+        !ownerSaysNever(piece) &&
         carried.some((c) => related(reading, c, p)) &&
         (piece.owned || piece.cents !== null),
     )

@@ -3,6 +3,7 @@ import type { Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
 import type {
   BuyAnswer,
+  ComparisonAnswer,
   GapAnswer,
   KitAnswer,
   PlanAnswer,
@@ -18,11 +19,13 @@ import { kitItems } from '../explain/kit-items.ts';
 import { brokenLimits, loadAnswer } from '../explain/load-answer.ts';
 import type { Reading } from '../explain/reading.ts';
 import { standing } from '../explain/standing.ts';
+import { buyAnswer, shopAnswer } from '../explain/shop.ts';
 import { lighterSwaps } from '../explain/swaps.ts';
 import { legsOf } from '../scene/rate-input.ts';
 import type { Trade } from '../trade.ts';
 import { aboutOneIn } from '../words/chance.ts';
 import { massText } from '../words/mass.ts';
+import { moneyText } from '../words/money.ts';
 import type { Prepared, Question, Solved } from './plan-trip.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -47,9 +50,10 @@ export function answerOf(
   };
   const { gaps: found, company } = gapsOf(reading, state, trade);
   const gaps = [...floorGaps(reading), ...found];
+  const buy = buyAnswer(reading, state, choice, built, trade);
   const home = stayHome(reading, state, company, garage);
   const scratch = new KitState(reading.compiled);
-  const rows = comparisons(reading, state, scratch, built, trade, cases);
+  const rows = comparisons(reading, state, scratch, built, trade, cases, buy);
   if (!rows.ok) return rows;
   const load = loadAnswer(built, trade, [...carried, ...cases]);
   if (!load.ok) return load;
@@ -62,7 +66,7 @@ export function answerOf(
     everything: chance('everything'),
     kit: real.value,
     sparesBound: Math.max(0, chanceExactStock - stated_),
-    words: sentence(real.value, chance('nothing'), outcome.grams),
+    words: sentence(outcome.grams, real.value, rows.value, buy, garage.currency),
   };
   const { bound } = outcome.kind === 'within' ? outcome : { bound: outcome.loss };
   const measured = question.aim.kind === 'best-chance' ? outcome.loss : outcome.grams;
@@ -76,7 +80,8 @@ export function answerOf(
     kit,
     stayHome: home,
     gaps,
-    buy: buyAnswer(items, reading),
+    buy,
+    shop: shopAnswer(reading, state, company, buy, built),
     swaps: lighterSwaps(reading, state),
     unaided,
     comparisons: rows.value,
@@ -86,8 +91,25 @@ export function answerOf(
   });
 }
 
-function sentence(kit: number, empty: number, grams: number): string {
-  return `With this kit of ${massText(grams)} you would need outside help on ${aboutOneIn(1 - kit)} trips like this one; with nothing aboard, on ${aboutOneIn(1 - empty)}.`;
+/** The answer in a breath: this kit, then what most people do instead, on the same scale. */
+function sentence(
+  grams: number,
+  kit: number,
+  rows: readonly ComparisonAnswer[],
+  buy: readonly BuyAnswer[],
+  currency: string,
+): string {
+  const spent = buy.reduce((sum, b) => sum + b.cents, 0);
+  const bought = buy.length === 0 ? '' : ` (${moneyText(spent, currency)} of it still to be bought)`;
+  const others = rows.flatMap(({ kind, massGrams, unaided, breaks }) => {
+    if (kind === 'kit' || kind === 'boxed-set') return [];
+    const what =
+      kind === 'nothing'
+        ? 'nothing aboard'
+        : `everything you own (${massText(massGrams)}${breaks.length > 0 ? ', over its limits' : ''})`;
+    return [`with ${what}, on ${aboutOneIn(1 - unaided)}`];
+  });
+  return `With this kit of ${massText(grams)}${bought} you would need outside help on ${aboutOneIn(1 - kit)} trips like this one; ${others.reverse().join('; ')}.`;
 }
 
 function tripAnswer({ built }: Prepared): TripAnswer {
@@ -155,17 +177,4 @@ function cheapestOffer(reading: Reading, fn: string): GapAnswer['cures'] {
       best: ['grams', 'money'],
     },
   ];
-}
-
-function buyAnswer(items: KitAnswer['items'], reading: Reading): readonly BuyAnswer[] {
-  return items
-    .filter((i) => i.bought)
-    .map((i) => ({
-      id: i.id,
-      name: i.name,
-      grams: i.grams,
-      cents: reading.pieces[reading.indexOf.get(i.id) ?? -1]?.cents ?? 0,
-      worth: i.worth,
-      jobs: i.jobs,
-    }));
 }

@@ -88,7 +88,7 @@ export function buildScene(garage: Garage, tripId: string, trade: Trade, ask: As
   const tall = vehicle.liftMm > TALL_LIFT_MM || vehicle.tyreOversizePct > TALL_TYRE_PCT;
   const jobs = sceneJobs(trade.jobs, joints, features, people, { liftKg, tall });
 
-  const table = tableOf(garage, trade, features, ask.budgetCents ?? Math.round(trip.budget * 100));
+  const table = tableOf(garage, trip, trade, features, ask.budgetCents ?? Math.round(trip.budget * 100));
   if (!table.ok) return table;
   const limits = limitsOf(garage, trip, vehicle, trade, ask);
   if (!limits.ok) return limits;
@@ -142,6 +142,7 @@ export function loadedness(
 
 function tableOf(
   garage: Garage,
+  trip: Trip,
   trade: Trade,
   features: ReadonlySet<Feature>,
   budgetCents: number,
@@ -157,6 +158,7 @@ function tableOf(
   const shop = shopPieces(
     { ...trade, belongings: trade.belongings.filter((b) => holds(b.fits, features)) },
     budgetCents,
+    trip.buyFrom === 'catalogue',
   );
   if (!shop.ok) return shop;
   return ok({

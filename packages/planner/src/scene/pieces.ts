@@ -115,6 +115,7 @@ export function readyPieces(
   for (const [id, belonging] of inOrder(garage)) {
     if (!COUNTS_FOR_NOTHING.has(belonging.state) || belonging.doesNotFit || belonging.set !== undefined)
       continue;
+    if (belonging.pin === 'never') continue;
     const copies = copiesOf(garage, id, { ...belonging, state: 'ready', copies: 1 }, catalogue);
     if (!copies.ok) return copies;
     for (const piece of copies.value) {
@@ -156,17 +157,20 @@ function stockOf(entry: CatalogueBelonging, belonging: Belonging): ScenePiece['s
   }));
 }
 
-/** What could be bought: every catalogue entry singly, and the boxed sets that the budget could pay for. */
-export function shopPieces(shop: Shop, budgetCents: number): Result<Table> {
+/**
+ * What could be bought: every catalogue entry singly, and the boxed sets that the budget could pay for. A trip that buys only
+ * what the garage lists keeps the rest of the catalogue on the table as a cure to name, never to choose.
+ */
+export function shopPieces(shop: Shop, budgetCents: number, open: boolean): Result<Table> {
   const pieces: ScenePiece[] = [];
   const bundles: SceneBundle[] = [];
   const byId = new Map(shop.belongings.map((b) => [b.id, b]));
   for (const entry of shop.belongings) {
     const piece = shopPiece(entry, `buy:${entry.id}`, cents(shop.priceOf(entry)), []);
     if (!piece.ok) return piece;
-    pieces.push(piece.value);
+    pieces.push(open ? piece.value : { ...piece.value, pin: 'never' });
   }
-  for (const set of shop.sets) {
+  for (const set of open ? shop.sets : []) {
     if (set.cents > budgetCents) continue;
     const id = `set:${set.id}`;
     bundles.push({

@@ -4,7 +4,7 @@
 export function aboutOneIn(probability: number): string {
   if (!(probability > 0)) return 'never, by this model';
   if (probability < 1e-4) return 'less than 1 in 10,000';
-  if (probability >= 0.45) return `about ${Math.round(probability * 10)} in 10`;
+  if (probability >= 0.375) return `about ${Math.round(probability * 10)} in 10`;
   return `about 1 in ${grouped(twoFigures(1 / probability))}`;
 }
 
@@ -17,7 +17,7 @@ export function percent(probability: number): string {
 }
 
 function twoFigures(n: number): number {
-  if (n < 10) return n < 3 ? Math.round(n * 10) / 10 : Math.round(n);
+  if (n < 10) return Math.round(n);
   const scale = 10 ** (Math.floor(Math.log10(n)) - 1);
   return Math.round(n / scale) * scale;
 }

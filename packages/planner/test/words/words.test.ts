@@ -8,7 +8,8 @@ describe('chances in words', () => {
     [0.0345, 'about 1 in 29'],
     [0.00231, 'about 1 in 430'],
     [0.61, 'about 6 in 10'],
-    [0.36, 'about 1 in 2.8'],
+    [0.36, 'about 1 in 3'],
+    [0.38, 'about 4 in 10'],
     [0.00001, 'less than 1 in 10,000'],
     [0, 'never, by this model'],
   ])('%f reads "%s"', (p, words) => {
