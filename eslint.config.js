@@ -3,7 +3,7 @@ import hooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
-  { ignores: ['**/dist/**', '**/node_modules/**', 'coverage/**', 'reports/**', '**/*.mjs', '**/*.js', '**/*.cjs', 'apps/web/*.ts'] },
+  { ignores: ['**/dist/**', '**/node_modules/**', 'coverage/**', 'reports/**', '**/*.mjs', '**/*.js', '**/*.cjs', '**/*.d.mts', 'apps/web/*.ts'] },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,
   { files: ['apps/web/**/*.tsx', 'apps/web/src/**/*.ts'], ...hooks.configs.flat.recommended },

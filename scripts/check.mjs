@@ -20,6 +20,7 @@ const steps = [
   ['dead code', bin('knip'), ['--no-progress']],
   ['rules have tests', process.execPath, ['scripts/rules.mjs']],
   ['file sizes', process.execPath, ['scripts/sizes.mjs']],
+  ['size of the page', process.execPath, ['scripts/script-size.mjs']],
   ['documents', process.execPath, ['scripts/docs.mjs', '--check']],
 ];
 

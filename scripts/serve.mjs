@@ -66,7 +66,12 @@ export function serve(folder, port = 0) {
       'Cache-Control': hashed ? 'public, max-age=31536000, immutable' : 'no-cache',
     });
     if (request.method === 'HEAD') response.end();
-    else createReadStream(file).pipe(response);
+    else {
+      // The build may be replaced while it is being read; that answer ends early, the server stays.
+      createReadStream(file)
+        .on('error', () => response.destroy())
+        .pipe(response);
+    }
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);

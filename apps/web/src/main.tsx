@@ -1,11 +1,14 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { I18nProvider } from 'react-aria-components';
+import i18next from 'i18next';
 import { App } from './app.tsx';
+import { demoAsked, openDemo } from './shell/first-visit.ts';
 import { openMemoryRecord } from './shell/memory-record.ts';
 import { PlanDesk } from './shell/plan-desk.ts';
 import { openSettings, showScheme } from './shell/settings.ts';
 import { StoresProvider } from './shell/stores.tsx';
+import { browserPort, watchVersions } from './shell/versions.ts';
 import { openWords } from './words/words.ts';
 import { PlannerClient } from './worker/client.ts';
 import './look/tokens.css';
@@ -27,11 +30,13 @@ const root = document.getElementById('sheet');
 if (root === null) throw new Error('the page has no sheet to draw on');
 await Promise.all([openWords(), faces()]);
 const record = openMemoryRecord();
+if (demoAsked(location, history)) void openDemo(record, client, i18next.t('begin.demoOpened'));
+const versions = watchVersions(browserPort(import.meta.env.PROD));
 createRoot(root).render(
   <StrictMode>
     <I18nProvider locale="en-GB">
       <StoresProvider
-        stores={{ record, client, desk: new PlanDesk(client), settings, today: () => new Date() }}
+        stores={{ record, client, desk: new PlanDesk(client), settings, versions, today: () => new Date() }}
       >
         <App />
       </StoresProvider>

@@ -18,3 +18,11 @@ export const EMPTY_GARAGE: Garage = {
   weakPoints: {},
   words: {},
 };
+
+/** Nothing has been entered: no entity of any kind and no name. */
+export function isEmptyGarage(garage: Garage): boolean {
+  return (
+    garage.name === '' &&
+    Object.values(garage).every((value) => typeof value !== 'object' || Object.keys(value).length === 0)
+  );
+}

@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { Button } from '../look/button.tsx';
 import { PlaceSign } from './place-sign.tsx';
 import { PLACES } from './places.ts';
-import { useRecord } from './stores.tsx';
+import { useRecord, useVersions } from './stores.tsx';
 import { TitleBlock } from './title-block.tsx';
 import './sheet.css';
 
@@ -60,9 +60,10 @@ function skip(event: React.MouseEvent): void {
 function Standing() {
   const { t } = useTranslation();
   const { saved, canUndo, canRedo, undo, redo } = useRecord();
+  const { offline, newer, take } = useVersions();
   const words =
     saved === 'saved'
-      ? t('app.saved')
+      ? t(newer !== 'none' ? 'app.newerHere' : offline ? 'app.savedOffline' : 'app.saved')
       : saved === 'saving'
         ? t('app.saving')
         : t('app.notSaved', { reason: saved.failed });
@@ -72,6 +73,12 @@ function Standing() {
         {words}
       </p>
       <div className="acts">
+        {newer !== 'none' && (
+          // Only what is written may be left behind.
+          <Button onPress={take} isDisabled={saved !== 'saved'}>
+            {t('app.useNewer')}
+          </Button>
+        )}
         <Button onPress={() => void undo()} isDisabled={!canUndo}>
           {t('app.undo')}
         </Button>

@@ -4,6 +4,7 @@ import type { PlannerClient } from '../worker/client.ts';
 import type { PlanDesk, PlanState } from './plan-desk.ts';
 import type { GarageRecord, RecordState } from './record-port.ts';
 import type { SettingsStore, Settings } from './settings.ts';
+import type { Versions, VersionState } from './versions.ts';
 
 /** Everything a screen may use, made once in main.tsx and handed down. */
 export interface Stores {
@@ -11,6 +12,7 @@ export interface Stores {
   readonly client: PlannerClient;
   readonly desk: PlanDesk;
   readonly settings: SettingsStore;
+  readonly versions: Versions;
   /** The date, for the record and for care; passed in so that tests can stop the clock. */
   readonly today: () => Date;
 }
@@ -44,4 +46,9 @@ export function useSettings(): Settings & { readonly change: SettingsStore['chan
   const { settings } = useStores();
   const state = useSyncExternalStore(settings.subscribe, settings.getState);
   return { ...state, change: settings.change };
+}
+
+export function useVersions(): VersionState & Pick<Versions, 'take'> {
+  const { versions } = useStores();
+  return { ...useSyncExternalStore(versions.subscribe, versions.getState), take: versions.take };
 }

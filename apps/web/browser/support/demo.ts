@@ -1,0 +1,27 @@
+import type { Page } from '@playwright/test';
+import { expect } from './planner.ts';
+
+/** Opens the planner with the demo, as the address that `npm start` prints does. */
+export async function openDemo(page: Page, place = '/garage/begin'): Promise<void> {
+  await page.goto('./#/garage/begin?demo');
+  await expect(titleField(page, 'Trip')).toHaveText('Saltbush loop');
+  if (place !== '/garage/begin') await goTo(page, place);
+}
+
+/** Waits until the answer for the open trip is proven. */
+export async function proven(page: Page): Promise<void> {
+  await expect(titleField(page, 'Answer')).toHaveText('proven', { timeout: 60_000 });
+}
+
+export async function goTo(page: Page, place: string): Promise<void> {
+  await page.evaluate((to) => {
+    location.hash = `#${to}`;
+  }, place);
+}
+
+/** A field of the title block, which is on every sheet. */
+export const titleField = (page: Page, name: string) =>
+  page
+    .locator('.title-block .title-field')
+    .filter({ has: page.locator('dt', { hasText: name }) })
+    .locator('dd');

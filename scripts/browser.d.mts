@@ -1,0 +1,1 @@
+export function installedBrowser(root: string): string | null;
