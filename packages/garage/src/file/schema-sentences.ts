@@ -1,24 +1,13 @@
 import type { Refusal } from '@waymend/core/result';
 import type { z } from 'zod';
+import { ONE_OF } from '../record/collections.ts';
 import { garageFile } from '../record/schema.ts';
 import { nearest } from './nearest.ts';
 import type { Plain, Tree } from './yaml-tree.ts';
 
 type Issue = z.core.$ZodIssue;
 
-const ONE: Readonly<Record<string, string>> = {
-  vehicles: 'vehicle',
-  fittings: 'fitting',
-  berths: 'berth',
-  people: 'person',
-  belongings: 'belonging',
-  bags: 'bag',
-  loads: 'load',
-  trips: 'trip',
-  legs: 'leg',
-  weakPoints: 'weak point',
-  words: 'word',
-};
+const ONE: Readonly<Record<string, string>> = ONE_OF;
 
 /** Turns the schema's complaints into refusals: one plain sentence each, with file, line, and what to do. */
 export function refusalsOf(issues: readonly Issue[], tree: Tree, name: string): readonly Refusal[] {
