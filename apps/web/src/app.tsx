@@ -4,7 +4,7 @@ import { Redirect, Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { PLACES } from './shell/places.ts';
 import { Sheet } from './shell/sheet.tsx';
-import { useStores, useRecord } from './shell/stores.tsx';
+import { useRecord, useSettings, useStores } from './shell/stores.tsx';
 import { useTrip } from './shell/use-trip.ts';
 
 export function App() {
@@ -30,12 +30,13 @@ export function App() {
   );
 }
 
-/** Every change of the record, or of the trip that is open, is planned for at once. */
+/** Every change of the record, or of the trip that is open, is planned for at once; so is a change of whose words are used. */
 function usePlanning(): void {
   const { desk } = useStores();
   const { garage } = useRecord();
   const { tripId } = useTrip();
+  const { wording } = useSettings();
   useEffect(() => {
     desk.ask(tripId === null ? null : { garage, trip: tripId, question: { aim: { kind: 'best-chance' } } });
-  }, [desk, garage, tripId]);
+  }, [desk, garage, tripId, wording]);
 }

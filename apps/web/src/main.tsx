@@ -14,13 +14,13 @@ import { PlannerClient } from './worker/client.ts';
 import './look/tokens.css';
 import './look/base.css';
 
-const client = new PlannerClient(
-  () => new Worker(new URL('./worker/planner-worker.ts', import.meta.url), { type: 'module' }),
-);
-client.warm();
-
 const darkQuery = matchMedia('(prefers-color-scheme: dark)');
 const settings = openSettings(storage(), show);
+const client = new PlannerClient(
+  () => new Worker(new URL('./worker/planner-worker.ts', import.meta.url), { type: 'module' }),
+  () => settings.getState().wording,
+);
+client.warm();
 function show(scheme = settings.getState().scheme): void {
   showScheme(scheme, document.documentElement, darkQuery.matches);
 }

@@ -7,6 +7,7 @@ import type { Garage } from '@waymend/garage/record/schema';
 import { curve } from './kit/curve.ts';
 import { planning } from './kit/planning.ts';
 import type { Reply, Request } from './protocol.ts';
+import { answerTrip } from './trip/answer-trip.ts';
 
 export interface Errand {
   readonly solver: Solver;
@@ -37,6 +38,10 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     }
     case 'write':
       say({ kind: 'text', text: writeGarage(request.garage) }, true);
+      return;
+    case 'trip/start':
+    case 'trip/jobs':
+      say(answerTrip(request), true);
       return;
   }
 }

@@ -1,3 +1,4 @@
+import type { Wording } from '@waymend/planner/words/wording';
 import type { Answering, Asking, Reply, Request, Start } from './protocol.ts';
 
 type OnReply = (reply: Reply, last: boolean) => void;
@@ -22,8 +23,11 @@ export class PlannerClient {
   private counter = 0;
   private readonly waiting = new Map<number, Waiting>();
 
-  constructor(make: () => Worker) {
+  private readonly wording: () => Wording;
+
+  constructor(make: () => Worker, wording: () => Wording) {
     this.make = make;
+    this.wording = wording;
     this.shared = crossOriginIsolated ? new SharedArrayBuffer(4) : null;
   }
 
@@ -62,7 +66,7 @@ export class PlannerClient {
     ticket.number = this.counter;
     this.tickets.set(this.counter, ticket);
     this.waiting.set(this.counter, { request, onReply });
-    const asking: Asking = { number: this.counter, request };
+    const asking: Asking = { number: this.counter, request, wording: this.wording() };
     this.live().postMessage(asking);
   }
 

@@ -2,6 +2,7 @@ import { createHighsSolver } from '@waymend/solver/highs-solver';
 import wasmUrl from 'highs/runtime?url';
 import { answer } from './answer.ts';
 import type { Answering, Asking, Start } from './protocol.ts';
+import { ownNames, worded } from './trip/worded.ts';
 
 /** The one long-lived worker: reads, plans, proves and explains, so that the page never waits. */
 const solver = createHighsSolver({ locateFile: () => wasmUrl });
@@ -15,9 +16,10 @@ addEventListener('message', ({ data }: MessageEvent<Start | Asking>) => {
   void serve(data);
 });
 
-async function serve({ number, request }: Asking): Promise<void> {
+async function serve({ number, request, wording }: Asking): Promise<void> {
+  const own = ownNames(request);
   const say = (reply: Answering['reply'], last: boolean): void => {
-    const message: Answering = { number, reply, last };
+    const message: Answering = { number, reply: worded(reply, wording, own), last };
     postMessage(message);
   };
   try {

@@ -6,6 +6,7 @@ import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import type { Question } from '@waymend/planner/plan/plan-trip';
 import type { Refusal } from '@waymend/core/result';
 import type { Garage } from '@waymend/garage/record/schema';
+import type { Wording } from '@waymend/planner/words/wording';
 
 /** What the page asks the worker; every request has a number of its own and is answered by messages with that number. */
 export type Request =
@@ -33,6 +34,8 @@ export type Request =
 export interface Asking {
   readonly number: number;
   readonly request: Request;
+  /** Whose words the reply is to be in. */
+  readonly wording: Wording;
 }
 
 /** One point of the curve as the screen draws it. */

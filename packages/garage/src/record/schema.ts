@@ -51,6 +51,8 @@ export const vehicle = z.strictObject({
   ratedRearKg: amount('kg'),
   ratedGrossKg: amount('kg'),
   ratedRoofKg: amount('kg').optional(),
+  /** The ratings are typical of the pattern; nobody has read them off the plate yet. */
+  ratingsAssumed: z.boolean().optional(),
   tyre: z
     .strictObject({
       loadIndex: z.number().int(),

@@ -20,6 +20,10 @@ export function warningsOf(
   for (const { fn } of stated.unmetFloor)
     out.push(`Nothing owned or affordable does this, and no trip should leave without it: ${fn}.`);
   for (const sentence of broken) out.push(`Load: ${sentence}.`);
+  if (built.vehicle.ratingsAssumed === true)
+    out.push(
+      `The ratings of ${built.vehicle.name} are typical of its kind: read them off its plate before you trust what the load says.`,
+    );
   const used = new Set(
     scene.jobs.flatMap((j) => j.needs.flatMap((n) => (n.kind === 'turn' ? [n.joint] : []))),
   );

@@ -11,6 +11,7 @@ export function loadInput(
   kit: readonly Pick<ScenePiece, 'id' | 'grams' | 'berth'>[],
   loadIndexTable: readonly LoadIndexRow[],
 ): LoadInput {
+  const here = berthHere(garage, trip);
   const berths = Object.entries(garage.berths)
     .filter(([, b]) => b.vehicle === trip.vehicle)
     .map(([id, b]) => ({
@@ -33,7 +34,7 @@ export function loadInput(
       : { tyre: { loadIndex: vehicle.tyre.loadIndex, passenger: vehicle.tyre.passenger } }),
     loadIndexTable,
     berths,
-    fixed: [...peopleAboard(garage, trip), ...otherLoads(garage, trip)],
+    fixed: [...peopleAboard(garage, trip, here), ...otherLoads(garage, trip, here)],
     kit: kit.map((p): KitLoad => ({ id: p.id, grams: p.grams, berth: p.berth })),
     ...(trip.kitBerth === undefined ? {} : { kitBerth: trip.kitBerth }),
   };
@@ -44,21 +45,38 @@ export function lump(grossGrams: number): KitLoad {
   return { id: 'the kit', grams: grams(Math.round(grossGrams)), berth: null };
 }
 
-function peopleAboard(garage: Garage, trip: Trip): FixedLoad[] {
+type Here = (berth: string | undefined) => string | undefined;
+
+/**
+ * The berth, unless it is one of a vehicle that stays at home: who or what rides there on other trips then rides where such
+ * things usually do. A berth nobody knows, or one of the trailer, is passed on and refused by the load rules.
+ */
+function berthHere(garage: Garage, trip: Trip): Here {
+  return (berth) => {
+    if (berth === undefined) return undefined;
+    const vehicle = garage.berths[berth]?.vehicle;
+    const stays = vehicle !== undefined && vehicle !== trip.vehicle && vehicle !== trip.trailer;
+    return stays ? undefined : berth;
+  };
+}
+
+function peopleAboard(garage: Garage, trip: Trip, here: Here): FixedLoad[] {
   return trip.people.flatMap((id) => {
     const person = garage.people[id];
     if (person === undefined) return [];
-    const berth = person.berth === undefined ? {} : { berth: person.berth };
+    const seat = here(person.berth);
+    const berth = seat === undefined ? {} : { berth: seat };
     return [{ id, name: person.name, mass: kilograms(person.massKg), kind: 'person' as const, ...berth }];
   });
 }
 
-function otherLoads(garage: Garage, trip: Trip): FixedLoad[] {
+function otherLoads(garage: Garage, trip: Trip, here: Here): FixedLoad[] {
   return trip.loads.flatMap((id) => {
     const load = garage.loads[id];
     if (load === undefined) return [];
     const kind = load.kind === 'trailer-nose' ? ('trailer-nose' as const) : ('cargo' as const);
-    const berth = load.berth === undefined ? {} : { berth: load.berth };
+    const place = here(load.berth);
+    const berth = place === undefined ? {} : { berth: place };
     const x = load.xMm === undefined ? {} : { x: millimetres(load.xMm) };
     return [{ id, name: load.name, mass: kilograms(load.kg), kind, ...berth, ...x }];
   });
