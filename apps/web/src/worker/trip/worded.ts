@@ -51,10 +51,8 @@ function namesOf(garage: Garage): ReadonlySet<string> {
     garage.trips,
     garage.legs,
   ];
-  const named: readonly { readonly name?: string | undefined }[] = tables.flatMap((table) =>
-    Object.values(table),
-  );
-  return new Set(named.flatMap(({ name }) => name ?? []));
+  const named = tables.flatMap((table) => Object.values<{ readonly name?: string | undefined }>(table));
+  return new Set(named.flatMap(({ name }) => (name === undefined ? [] : [name])));
 }
 
 /** A copy in which strings under the fields of `READ` are reworded; `read` says that this value stands under one. */
