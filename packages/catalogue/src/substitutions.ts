@@ -20,7 +20,7 @@ function row(
   return { id, wanted: { fn, ...(of === '' ? {} : { of }) }, offered, grade, condition, how: { by }, basis };
 }
 
-/** Several functions, all at once, stand in for one. */
+/** Several functions, all at once, stand in for one; `upTo` is the most of it, where it has an amount. */
 function joined(
   id: string,
   fn: FunctionId,
@@ -29,6 +29,7 @@ function joined(
   offered: string,
   grade: Grade,
   condition: string,
+  upTo?: number,
 ): Substitution {
   return {
     id,
@@ -36,7 +37,7 @@ function joined(
     offered,
     grade,
     condition,
-    how: { by: 'together', needs },
+    how: { by: 'together', needs, ...(upTo === undefined ? {} : { upTo }) },
     basis: COMMON_PRACTICE,
   };
 }
@@ -389,7 +390,8 @@ const LIFTING: readonly Substitution[] = [
     [{ fn: 'lift', amount: 4000 }, { fn: 'lift-adapt' }],
     'bottle jack of 4 t on height spacers',
     'with-care',
-    'Spacers made for the jack, on its base.',
+    'Spacers made for the jack, on its base; no more than the jack is rated for.',
+    4000,
   ),
   joined(
     'bead-jack',
@@ -440,7 +442,8 @@ const FORCE: readonly Substitution[] = [
     [{ fn: 'lash', of: 'strong' }, { fn: 'pry' }],
     'wire or strap twisted tight with a bar',
     'last-resort',
-    'Tie the bar down before letting go.',
+    'Tie the bar down before letting go; to 300 mm, as far as a strap of that width is wound.',
+    300,
   ),
   row('offers', 'cut-hacksaw', 'cut-metal', '', 'hacksaw', 'proper', 'Slow and cool.'),
   row('offers', 'cut-file', 'cut-metal', 'slow', 'file', 'last-resort', 'Thin things, with patience.'),
@@ -667,6 +670,7 @@ const REST: readonly Substitution[] = [
     'heavy wire with a main fuse in it',
     'with-care',
     'To 40 A, fuse at the battery end.',
+    40,
   ),
   forbidden(
     'bridge-plain',

@@ -62,6 +62,20 @@ describe('the substitution table', () => {
     }
   });
 
+  it('[M2] says how much each row made of several functions stands in for, where that is counted', () => {
+    const counted: Readonly<Record<string, { readonly words: string; readonly amount?: string }>> = FUNCTIONS;
+    const rows = SUBSTITUTIONS.flatMap((s) =>
+      s.how.by === 'together' ? [{ id: s.id, fn: s.wanted.fn, upTo: s.how.upTo }] : [],
+    );
+    for (const { id, fn, upTo } of rows)
+      expect(upTo !== undefined, id).toBe(counted[fn]?.amount !== undefined);
+    expect(rows.filter((r) => r.upTo !== undefined).map((r) => r.id)).toEqual([
+      'lift-high-spacer',
+      'clamp-windlass',
+      'bridge-heavy',
+    ]);
+  });
+
   it('[M2] contradicts no forbidden row with an offer', () => {
     const rows = SUBSTITUTIONS.filter((s) => s.grade === 'forbidden');
     expect(rows.length).toBeGreaterThanOrEqual(9);

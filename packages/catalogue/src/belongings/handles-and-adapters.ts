@@ -88,12 +88,21 @@ export const HANDLES_AND_ADAPTERS: readonly CatalogueBelonging[] = [
   tool('XB-F', 'folding cross brace', '17/19/21/22 mm', { g: 1300, mm: 370, ml: 700, price: 'P2' }, [
     { kind: 'brace', sizes: ['17 mm', '19 mm', '21 mm', '22 mm'], depth: 'deep', leverMm: 300 },
   ]),
+  // A tube with a hexagon in each end and a loose bar through it, pushed over to one side.
+  tool(
+    'WB-T',
+    'truck wheel brace, tube with bar',
+    '27/32 mm, bar 750 mm',
+    { g: 3400, mm: 750, ml: 1200, price: 'P3' },
+    [{ kind: 'brace', sizes: ['27 mm', '32 mm'], depth: 'deep', leverMm: 700 }],
+    { basis: FROM_GEOMETRY },
+  ),
   tool(
     'TW-2',
     'torque wrench, click',
     '40-200 N m, 1/2 in drive',
     { g: 1400, mm: 480, ml: 700, price: 'P4' },
-    [turns('torque', '1/2 in', 480, 200), upTo('torque-set', 200)],
+    [turns('torque', '1/2 in', 480, 200), upTo('torque-set', 200, { from: 40 })],
     { care: ['torque-wrench'] },
   ),
   tool(
@@ -101,15 +110,16 @@ export const HANDLES_AND_ADAPTERS: readonly CatalogueBelonging[] = [
     'torque wrench, click',
     '10-60 N m, 3/8 in drive',
     { g: 800, mm: 330, ml: 400, price: 'P4' },
-    [turns('torque', '3/8 in', 330, 60), upTo('torque-set', 60)],
+    [turns('torque', '3/8 in', 330, 60), upTo('torque-set', 60, { from: 10 })],
     { care: ['torque-wrench'] },
   ),
+  // Its scale starts at nothing; it is to be believed from a fifth of its greatest torque (standards/torque-wrench-range).
   tool(
     'TW-B',
     'torque wrench, beam',
     '0-200 N m, 1/2 in drive',
     { g: 850, mm: 460, ml: 450, price: 'P3' },
-    [turns('torque', '1/2 in', 460, 200), upTo('torque-set', 200)],
+    [turns('torque', '1/2 in', 460, 200), upTo('torque-set', 200, { from: 40 })],
     { care: ['torque-wrench'] },
   ),
   tool(

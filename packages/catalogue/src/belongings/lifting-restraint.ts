@@ -73,6 +73,13 @@ export const LIFTING_RESTRAINT: readonly CatalogueBelonging[] = [
   tool('ST-2', 'jack stands, pair', '2-3 t each', { g: 6200, mm: 300, ml: 12000, price: 'P3' }, [
     pieces(2, [upTo('support', 2000)]),
   ]),
+  tool(
+    'ST-6',
+    'jack stand, heavy, single',
+    '5-6 t, 390-600 mm',
+    { g: 6500, mm: 390, ml: 12000, price: 'P3' },
+    [upTo('support', 5000)],
+  ),
   // Four blocks make one crib: two crossed layers of two. A single block on its end is no support.
   tool(
     'CRIB',

@@ -143,14 +143,21 @@ function lines(grade: OfferGrade, fn: FunctionId, of: readonly string[]): readon
   return of.map((word) => ({ kind: 'does', fn, of: word, grade }));
 }
 
-/** A `does` line with an amount in the function's printed unit (mm, kg, N m, l/min, A, l). */
+/** A `does` line with an amount in the function's printed unit (mm, kg, N m, l/min, A, l); `from` where small amounts are beyond it. */
 export function upTo<F extends FunctionId>(
   fn: F,
   amount: number,
-  more: { readonly of?: OfWord<F>; readonly grade?: OfferGrade } = {},
+  more: { readonly of?: OfWord<F>; readonly grade?: OfferGrade; readonly from?: number } = {},
 ): Offer {
-  const { of, grade = 'proper' } = more;
-  return { kind: 'does', fn, ...(of === undefined ? {} : { of }), amount, grade };
+  const { of, from, grade = 'proper' } = more;
+  return {
+    kind: 'does',
+    fn,
+    ...(of === undefined ? {} : { of }),
+    amount,
+    ...(from === undefined ? {} : { from }),
+    grade,
+  };
 }
 
 /** The same line for so many pieces that can be used at one moment. */

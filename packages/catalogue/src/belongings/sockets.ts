@@ -71,9 +71,17 @@ export const SOCKETS: readonly CatalogueBelonging[] = [
   socket('SD2-27', '27 mm', '1/2 in', 'deep', { g: 340, mm: 78, ml: 110, price: 'P2' }),
   socket('SD2-30', '30 mm', '1/2 in', 'deep', { g: 420, mm: 78, ml: 130, price: 'P2' }),
   socket('SD2-32', '32 mm', '1/2 in', 'deep', { g: 470, mm: 78, ml: 150, price: 'P2' }),
-  // 3/4 in drive
+  // 3/4 in drive: hub nuts above what 1/2 in bears, and the wheel nuts of trucks
+  socket('SD6-27', '27 mm', '3/4 in', 'deep', { g: 430, mm: 90, ml: 130, price: 'P2' }),
+  socket('SD6-30', '30 mm', '3/4 in', 'deep', { g: 500, mm: 90, ml: 160, price: 'P2' }),
+  socket('SD6-32', '32 mm', '3/4 in', 'deep', { g: 550, mm: 90, ml: 180, price: 'P2' }),
+  socket('SD6-33', '33 mm', '3/4 in', 'deep', { g: 570, mm: 90, ml: 185, price: 'P2' }),
+  socket('SD6-34', '34 mm', '3/4 in', 'deep', { g: 590, mm: 90, ml: 190, price: 'P2' }),
+  socket('SD6-35', '35 mm', '3/4 in', 'deep', { g: 620, mm: 90, ml: 200, price: 'P2' }),
   socket('SD6-36', '36 mm', '3/4 in', 'deep', { g: 650, mm: 90, ml: 210, price: 'P2' }),
+  socket('SD6-38', '38 mm', '3/4 in', 'deep', { g: 720, mm: 90, ml: 240, price: 'P2' }),
   socket('SD6-39', '39 mm', '3/4 in', 'deep', { g: 760, mm: 90, ml: 250, price: 'P2' }),
+  socket('SD6-41', '41 mm', '3/4 in', 'deep', { g: 840, mm: 90, ml: 275, price: 'P2' }),
   // special sockets
   tool(
     'SP-14',

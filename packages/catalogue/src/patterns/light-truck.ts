@@ -170,7 +170,15 @@ export const LIGHT_TRUCK: VehiclePattern = {
     { place: 'shock-lower', position: 'rear', drive: 'hex', size: '22 mm', torqueNm: 100, counterHold: true },
     { place: 'anti-roll-link', drive: 'hex', size: '19 mm', torqueNm: 90, counterHold: true },
     { place: 'tie-rod-end', drive: 'hex', size: '27 mm', torqueNm: 180 },
-    { place: 'tie-rod-lock-nut', drive: 'hex', size: '19 mm', torqueNm: 70, access: 'slotted' },
+    // A clamp with a bolt of its own round the slit rod, not a lock nut on it.
+    {
+      place: 'tie-rod-lock-nut',
+      drive: 'hex',
+      size: '19 mm',
+      torqueNm: 70,
+      access: 'open',
+      counterHold: true,
+    },
     { place: 'drag-link-end', drive: 'hex', size: '27 mm', torqueNm: 180 },
     { place: 'steering-pipe-union', drive: 'flare', size: '19 mm', torqueNm: 45 },
     { place: 'body-mount-bolt', drive: 'hex', size: '24 mm', torqueNm: 150, counterHold: true },

@@ -103,6 +103,8 @@ export type Offer =
       readonly of?: string;
       /** In the unit FUNCTIONS prints for this function. */
       readonly amount?: number;
+      /** Lower end, where it does not serve small amounts: a torque wrench below its scale. */
+      readonly from?: number;
       readonly grade?: Exclude<Grade, 'forbidden'>;
       /** Pieces inside that can be used at the same moment (a pair of stands: 2). */
       readonly pieces?: number;

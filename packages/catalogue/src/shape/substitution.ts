@@ -24,6 +24,8 @@ export interface Substitution {
           /** Distinct pieces at the same moment, default 1. */
           readonly count?: number;
         }[];
+        /** Greatest amount it stands in for, in the printed unit of what is wanted; said wherever that has one. */
+        readonly upTo?: number;
       };
   /** For forbidden rows: catalogue ids that might be taken for it, and so must never offer what is wanted. */
   readonly barred?: readonly string[];

@@ -56,12 +56,13 @@ function directNeed(graph: NeedGraph, toolbox: Toolbox, need: FunctionNeed, grad
   );
 }
 
-/** Lines that give the function with at least the amount asked. No jack ever supports, whatever its list says (M4). */
+/** Lines that give the function with at least the amount asked, which is not below their range. No jack ever supports, whatever its list says (M4). */
 function givers(toolbox: Toolbox, need: FunctionNeed, grade: Grade): readonly Held<'does'>[] {
   const jacks = need.fn === 'support' ? new Set(toolbox.doing('lift').map((held) => held.piece)) : null;
   return toolbox.doing(need.fn).filter(({ piece, offer }) => {
     if (need.of !== undefined && offer.of !== need.of) return false;
     if (!isAtLeast(offer.grade, grade) || (offer.amount ?? 0) < (need.amount ?? 0)) return false;
+    if (need.amount !== undefined && need.amount < (offer.from ?? 0)) return false;
     return jacks?.has(piece) !== true;
   });
 }
@@ -82,6 +83,7 @@ function unitsFrom(most: ReadonlyMap<PieceIndex, number>): { piece: PieceIndex; 
 
 function serves(row: Together, need: FunctionNeed, grade: Grade): boolean {
   if (row.wanted.fn !== need.fn || !isAtLeast(row.grade, grade)) return false;
+  if ((need.amount ?? 0) > (row.upTo ?? Number.POSITIVE_INFINITY)) return false;
   if (need.of !== undefined && row.wanted.of !== need.of) return false;
   return need.fn !== 'support' || !row.needs.some((part) => part.fn === 'lift');
 }

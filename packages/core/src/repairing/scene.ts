@@ -160,6 +160,8 @@ export interface Together {
   readonly wanted: { readonly fn: string; readonly of?: string };
   readonly grade: Grade;
   readonly needs: readonly FunctionNeed[];
+  /** Greatest amount that it stands in for; absent where what is wanted has none. */
+  readonly upTo?: number;
 }
 
 export interface SceneLimits {
@@ -266,6 +268,8 @@ export type ToolOffer =
       readonly fn: string;
       readonly of?: string;
       readonly amount?: number;
+      /** Lower end: an amount below it is not served. */
+      readonly from?: number;
       readonly grade: Grade;
       readonly pieces: number;
     };

@@ -67,6 +67,34 @@ describe('[M2] other functions', () => {
     expect(functionGrade({ fn: 'cut-metal', count: 2 }, tools, [chisel])).toBeNull();
   });
 
+  it('[M2] a row stands in for no more than it says', () => {
+    // Common practice, no source: heavy wire with a main fuse in it to 40 A.
+    const wire: Together = {
+      id: 'bridge-heavy',
+      wanted: { fn: 'bridge-circuit' },
+      grade: 'with-care',
+      needs: [{ fn: 'splice-wire' }, { fn: 'fuse' }],
+      upTo: 40,
+    };
+    const parts = [piece('wire', [does('splice-wire')]), piece('fuse', [does('fuse')])];
+    expect(functionGrade({ fn: 'bridge-circuit', amount: 40 }, parts, [wire])).toBe('with-care');
+    expect(functionGrade({ fn: 'bridge-circuit' }, parts, [wire])).toBe('with-care');
+    expect(functionGrade({ fn: 'bridge-circuit', amount: 40.5 }, parts, [wire])).toBeNull();
+  });
+
+  it('[M2] below the lower end of its range a tool gives nothing, at it everything', () => {
+    const click = [piece('click', [does('torque-set', { amount: 200, from: 40 })])];
+    expect(functionGrade({ fn: 'torque-set', amount: 9 }, click)).toBeNull();
+    expect(functionGrade({ fn: 'torque-set', amount: 39.9 }, click)).toBeNull();
+    expect(functionGrade({ fn: 'torque-set', amount: 40 }, click)).toBe('proper');
+    expect(functionGrade({ fn: 'torque-set', amount: 200 }, click)).toBe('proper');
+    expect(functionGrade({ fn: 'torque-set', amount: 201 }, click)).toBeNull();
+    // Where no figure is asked any torque wrench will do.
+    expect(functionGrade({ fn: 'torque-set' }, click)).toBe('proper');
+    const small = piece('small', [does('torque-set', { amount: 60, from: 10, grade: 'with-care' })]);
+    expect(functionGrade({ fn: 'torque-set', amount: 20 }, [...click, small])).toBe('with-care');
+  });
+
   it('[M2] a row is as good as the worst of its functions, and never better than itself', () => {
     const row: Together = { ...chisel, grade: 'with-care' };
     const poor = [piece('chisel', [does('chisel', { grade: 'last-resort' })]), ...tools.slice(1)];

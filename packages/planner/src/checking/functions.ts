@@ -14,6 +14,8 @@ export interface Giver {
   /** How many of it can be used at the same moment. */
   readonly atOnce: number;
   readonly amount: number;
+  /** Below this it is of no use. */
+  readonly least: number;
 }
 
 /** Every piece that gives this function, once per matching line of its list. */
@@ -24,7 +26,9 @@ export function functionPieces(bench: Bench, need: FunctionNeed): readonly Giver
     if (need.of !== undefined && offer.of !== need.of) return [];
     // No jack ever holds a vehicle that somebody is under, whatever its entry says (M4).
     if (need.fn === 'support' && lifts(bench, piece)) return [];
-    return [{ piece, grade: offer.grade, atOnce: offer.pieces, amount: offer.amount ?? 0 }];
+    return [
+      { piece, grade: offer.grade, atOnce: offer.pieces, amount: offer.amount ?? 0, least: offer.from ?? 0 },
+    ];
   });
 }
 
@@ -49,7 +53,7 @@ function isMet(givers: readonly Giver[], need: FunctionNeed, grade: Grade): bool
   const amount = need.amount ?? 0;
   // Fluids run together; nothing else does: two small stands do not make a big one.
   if (need.fn === 'fluid') return sumByPiece(good, (g) => g.amount) >= amount && good.length > 0;
-  const enough = good.filter((g) => g.amount >= amount);
+  const enough = good.filter((g) => g.amount >= amount && (need.amount === undefined || g.least <= amount));
   return sumByPiece(enough, (g) => g.atOnce) >= (need.count ?? 1);
 }
 
@@ -62,6 +66,7 @@ function sumByPiece(givers: readonly Giver[], of: (g: Giver) => number): number 
 
 function serves(row: Together, need: FunctionNeed): boolean {
   if (row.wanted.fn !== need.fn) return false;
+  if (row.upTo !== undefined && (need.amount ?? 0) > row.upTo) return false;
   if (need.of !== undefined && row.wanted.of !== need.of) return false;
   return need.fn !== 'support' || !row.needs.some((part) => part.fn === 'lift');
 }

@@ -207,6 +207,7 @@ function togetherRows(trade: Trade): readonly Together[] {
     const { how, grade, wanted } = row;
     if (how.by !== 'together' || grade === 'forbidden') return [];
     const needs = how.needs.map(({ fn, of, ...rest }) => ({ ...rest, ...functionWord(fn, of) }));
-    return [{ id: row.id, wanted: functionWord(wanted.fn, wanted.of), grade, needs }];
+    const most = how.upTo === undefined ? {} : { upTo: how.upTo };
+    return [{ id: row.id, wanted: functionWord(wanted.fn, wanted.of), grade, needs, ...most }];
   });
 }

@@ -116,10 +116,12 @@ export function toToolOffer(offer: Offer, change: OfferChange = {}): Result<Tool
       });
     case 'does': {
       const amount = offer.amount === undefined ? {} : { amount: offer.amount };
+      const from = offer.from === undefined ? {} : { from: offer.from };
       return ok({
         kind: 'does',
         ...functionWord(offer.fn, offer.of),
         ...amount,
+        ...from,
         grade: offer.grade ?? 'proper',
         pieces: offer.pieces ?? 1,
       });

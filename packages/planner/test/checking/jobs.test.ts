@@ -58,6 +58,24 @@ describe('functions', () => {
     expect(met({ fn: 'splint', of: 'wood' }, [strap, rag], [row])).toBeNull();
   });
 
+  it('[M2] a row ends at its greatest amount, a tool begins at its least', () => {
+    const row: Together = {
+      id: 'spacers',
+      wanted: { fn: 'lift', of: 'high' },
+      grade: 'with-care',
+      needs: [{ fn: 'lift', amount: 4000 }, { fn: 'lift-adapt' }],
+      upTo: 4000,
+    };
+    const jack = piece('jack', [does('lift', { amount: 6000 })]);
+    const spacers = piece('spacers', [does('lift-adapt')]);
+    expect(met({ fn: 'lift', of: 'high', amount: 4000 }, [jack, spacers], [row])).toBe('with-care');
+    expect(met({ fn: 'lift', of: 'high', amount: 4001 }, [jack, spacers], [row])).toBeNull();
+    const click = piece('click', [does('torque-set', { amount: 200, from: 40 })]);
+    expect(met({ fn: 'torque-set', amount: 39 }, [click])).toBeNull();
+    expect(met({ fn: 'torque-set', amount: 40 }, [click])).toBe('proper');
+    expect(met({ fn: 'torque-set' }, [click])).toBe('proper');
+  });
+
   it('[M4] a jack is never a support, even if its entry says so, and no row makes one of it', () => {
     const need: FunctionNeed = { fn: 'support', amount: 1500, safety: true };
     const jack = piece('jack', [does('lift', { amount: 3000 }), does('support', { amount: 3000 })]);
