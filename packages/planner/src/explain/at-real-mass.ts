@@ -18,14 +18,9 @@ export function atRealMass(
   trade: Trade,
   caseGrams: number,
 ): Result<number> {
-  const { garage, tripId, trip, vehicle, features } = built;
-  const loaded = loadedness(garage, trip, vehicle, trade, state.grams + caseGrams);
-  if (!loaded.ok) return loaded;
-  const now = tripRates(garage, tripId, trip, vehicle, features, trade, loaded.value);
-  const planned = new Map(built.rates.failures.map((f) => [f.failure, f.immobilising]));
-  const ratio = new Map(
-    now.failures.map((f) => [f.failure, ratioOf(f.immobilising, planned.get(f.failure) ?? 0)]),
-  );
+  const ratios = rateRatios(built, trade, state.grams + caseGrams);
+  if (!ratios.ok) return ratios;
+  const ratio = ratios.value;
 
   let loss = 0;
   const counted = new Set<string>();
@@ -41,6 +36,21 @@ export function atRealMass(
   for (const t of reading.scene.trouble)
     if (!counted.has(t.id)) loss += t.expected * (ratio.get(t.failure) ?? 1);
   return ok(Math.exp(-loss));
+}
+
+/** By failure: its rate with so many grams of kit aboard, over its rate at the load that kits are compared at (M1, M13). */
+export function rateRatios(
+  { garage, tripId, trip, vehicle, features, rates }: BuiltScene,
+  trade: Trade,
+  kitGrams: number,
+): Result<ReadonlyMap<string, number>> {
+  const loaded = loadedness(garage, trip, vehicle, trade, kitGrams);
+  if (!loaded.ok) return loaded;
+  const now = tripRates(garage, tripId, trip, vehicle, features, trade, loaded.value);
+  const planned = new Map(rates.failures.map((f) => [f.failure, f.immobilising]));
+  return ok(
+    new Map(now.failures.map((f) => [f.failure, ratioOf(f.immobilising, planned.get(f.failure) ?? 0)])),
+  );
 }
 
 function ratioOf(now: number, planned: number): number {
