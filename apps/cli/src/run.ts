@@ -7,6 +7,7 @@ import { gapsCommand } from './commands/gaps.ts';
 import { importCommand } from './commands/import.ts';
 import { loadCommand } from './commands/load.ts';
 import { planCommand } from './commands/plan.ts';
+import { simulateCommand } from './commands/simulate.ts';
 import { tablesCommand } from './commands/tables.ts';
 import { plain, WIDTH } from './text/layout.ts';
 import { whyCommand } from './commands/why.ts';
@@ -87,6 +88,17 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--without-kit', 'as the vehicle stands before the kit')
     .action(async (path: string, options: Record<string, unknown>) => {
       done(await loadCommand(io, path, options));
+    });
+  plans(cli.command('simulate'))
+    .description('draw trips at random and walk the planned kit through them')
+    .option('--trips <n>', 'trips to draw, 100 to 10,000,000', '100000')
+    .option('--seed <n>', 'another number draws other trips; the same one the same', '1')
+    .option(
+      '--against <kit>',
+      'the same trips with "everything" owned, "nothing", or the best kit of a mass ("40 kg")',
+    )
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await simulateCommand(io, path, options));
     });
   cli
     .command('tables')

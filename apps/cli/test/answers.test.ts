@@ -1,4 +1,5 @@
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
+import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
@@ -7,6 +8,7 @@ import { ANSWERS, answersJsonSchema } from '../src/schemas/answers.ts';
 import type { gap } from '../src/schemas/gap-schema.ts';
 import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
+import { simulateAnswer } from '../src/schemas/simulate-schema.ts';
 import type { whyAnswer } from '../src/schemas/why-schema.ts';
 import type { Ran } from './support/memory-io.ts';
 import { runOn } from './support/memory-io.ts';
@@ -28,6 +30,7 @@ type Same<A, B> = [Plain<A>] extends [Plain<B>] ? ([Plain<B>] extends [Plain<A>]
 const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof planAnswer>, PlanAnswer>,
   true satisfies Same<z.output<typeof whyAnswer>, WhyAnswer>,
+  true satisfies Same<z.output<typeof simulateAnswer>, SimulateAnswer>,
   true satisfies Same<z.output<typeof gap>, GapAnswer>,
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
 ];
@@ -129,6 +132,41 @@ describe('what the commands print with --json', () => {
     expect(gross.kg + (gross.marginKg ?? 0)).toBeCloseTo(2950, 3);
     expect(value.load.roof?.limitKg).toBe(100);
     expect(value.warnings.join(' ')).toContain('(lent)');
+  });
+
+  it('[M12] simulate: the stated chance, with spares counted out, lies in the interval of the drawn trips', async () => {
+    const ran = await runOn(
+      { files },
+      'simulate',
+      WAGON_FILE,
+      '--trips',
+      '50000',
+      '--against',
+      'nothing',
+      '--json',
+    );
+    expect(ran.code).toBe(0);
+    const value = simulateAnswer.parse(valid('simulate', ran));
+    const stated = planAnswer.parse(JSON.parse(planned.out)).unaided;
+    expect(value.stated).toBeCloseTo(stated.kit, 3);
+    expect(value.statedExactStock).toBeGreaterThanOrEqual(value.stated - 1e-12);
+    expect(value.unaided.high).toBeGreaterThan(value.stated);
+    expect(value.unaided.low).toBeLessThanOrEqual(value.unaided.chance);
+    // With nothing aboard nothing is repaired: the drawn trips must come home as often as the closed form says.
+    expect(value.against?.unaided.low).toBeLessThan(stated.empty);
+    expect(value.against?.unaided.high).toBeGreaterThan(stated.empty);
+    expect(value.against?.onlyTheOther).toBeLessThan(0.02);
+    expect(value.strands.reduce((sum, s) => sum + s.share, 0)).toBeCloseTo(1 - value.unaided.chance, 6);
+    expect(value.used.map((u) => u.id)).toContain('wheel');
+    expect(value.stories.length).toBeGreaterThan(0);
+  });
+
+  it('[M12] simulate: the same seed gives the same bytes, another seed other trips', async () => {
+    const say = (seed: string) =>
+      runOn({ files }, 'simulate', WAGON_FILE, '--trips', '500', '--seed', seed, '--json');
+    const [a, b, c] = [await say('7'), await say('7'), await say('8')];
+    expect(a.out).toBe(b.out);
+    expect(a.out).not.toBe(c.out);
   });
 
   it('gaps: the gaps of the plan', async () => {

@@ -29,6 +29,7 @@ const COMMANDS: readonly (readonly [string, readonly string[]])[] = [
   ['why a failure', ['why', WAGON_FILE, 'tread-puncture']],
   ['curve', ['curve', WAGON_FILE, '--points', '3']],
   ['gaps', ['gaps', WAGON_FILE]],
+  ['simulate', ['simulate', WAGON_FILE, '--trips', '200', '--against', '45 kg']],
   ['load', ['load', WAGON_FILE, '--without-kit']],
   ['check', ['check', WAGON_FILE]],
 ];

@@ -5,6 +5,7 @@ import { gapsAnswer } from './gap-schema.ts';
 import { importAnswer } from './import-schema.ts';
 import { loadAnswer } from './load-schema.ts';
 import { noPlanAnswer, planAnswer } from './plan-schema.ts';
+import { simulateAnswer } from './simulate-schema.ts';
 import { tableAnswer, tablesAnswer } from './tables-schema.ts';
 import { whyAnswer } from './why-schema.ts';
 
@@ -16,6 +17,7 @@ export const ANSWERS = {
   curve: curveAnswer,
   gaps: gapsAnswer,
   load: loadAnswer,
+  simulate: simulateAnswer,
   tables: tablesAnswer,
   table: tableAnswer,
   import: importAnswer,

@@ -123,7 +123,8 @@ class Tally {
 
   walk(trip: DrawnTrip): boolean {
     const share = this.stratum.weight / this.stratum.trips;
-    const at = this.step(trip, this.stratum.failures, (trouble, answer) => {
+    const at = this.step(trip, this.stratum.failures, (trouble, answer, held) => {
+      if (!held) return;
       const counts = this.repairs[trouble];
       if (counts !== undefined) counts[answer] = (counts[answer] ?? 0) + share;
     });

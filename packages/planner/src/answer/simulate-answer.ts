@@ -47,6 +47,8 @@ export interface StoryAnswer {
     /** The repair that was tried, null when there was none. */
     readonly job: string | null;
     readonly held: boolean;
+    /** It could have been put right, but what that takes had been used up on this trip. */
+    readonly ranOut: boolean;
     readonly with: readonly string[];
   }[];
 }

@@ -37,29 +37,18 @@ export function stories(
       fate: Float64Array.from({ length: failures }, next),
       luck: Float64Array.from({ length: failures }, next),
     };
-    const repaired: (readonly [number, number])[] = [];
-    const strandedAt = walk(trip, failures, (trouble, answer) => repaired.push([trouble, answer]));
-    const events = repaired.map(([trouble, answer]): StoryAnswer['events'][number] => {
+    const events: StoryAnswer['events'][number][] = [];
+    const strandedAt = walk(trip, failures, (trouble, answer, held) => {
       const job = jobs[trouble]?.[answer];
-      return {
-        failure: scene.trouble[trouble]?.failure ?? '',
-        title: scene.trouble[trouble]?.title ?? '',
-        job: job?.title ?? null,
-        held: true,
-        with: (pieces.get(job?.id ?? '') ?? []).flatMap((p) => names.get(p) ?? []),
-      };
-    });
-    if (strandedAt >= 0) {
-      const trouble = trip.kinds[strandedAt] ?? 0;
-      const job = jobs[trouble]?.[0];
       events.push({
         failure: scene.trouble[trouble]?.failure ?? '',
         title: scene.trouble[trouble]?.title ?? '',
         job: job?.title ?? null,
-        held: false,
-        with: [],
+        held,
+        ranOut: answer < 0 && (jobs[trouble]?.length ?? 0) > 0,
+        with: held ? (pieces.get(job?.id ?? '') ?? []).flatMap((p) => names.get(p) ?? []) : [],
       });
-    }
+    });
     if (events.length > 0) told.push({ home: strandedAt < 0, events });
   }
   return told;
