@@ -16,7 +16,9 @@ export type OnFailure = (trouble: number, answer: number, held: boolean) => void
  * that two kits meet the same trip with the same luck. Answers with the position of the failure that strands the vehicle
  * among the trip's failures, or -1 when it gets home.
  */
-export function walker(kit: SimulatedKit): (trip: DrawnTrip, failures: number, onFailure: OnFailure) => number {
+export function walker(
+  kit: SimulatedKit,
+): (trip: DrawnTrip, failures: number, onFailure: OnFailure) => number {
   const left = Float64Array.from(kit.stock);
   const touched: number[] = [];
   const lasts = (uses: readonly { readonly stock: number; readonly units: number }[]): boolean =>
