@@ -32,6 +32,7 @@ export class ChangeStore {
     const opened = await this.connect();
     if (!opened.ok) return opened;
     const tx = opened.value.transaction(ALL, 'readwrite', { durability: 'strict' });
+    handled(tx.done);
     const [garages, changes, meta] = [
       tx.objectStore('garages'),
       tx.objectStore('changes'),
@@ -64,6 +65,7 @@ export class ChangeStore {
     const opened = await this.connect();
     if (!opened.ok) return opened;
     const tx = opened.value.transaction(['garages', 'changes'], 'readwrite', { durability: 'strict' });
+    handled(tx.done);
     const there: unknown = field(await tx.objectStore('garages').get(this.garage), 'born');
     if (there !== this.born) {
       await tx.done;
@@ -81,6 +83,7 @@ export class ChangeStore {
     const opened = await this.connect();
     if (!opened.ok) return keys.map(() => null);
     const tx = opened.value.transaction('changes', 'readonly');
+    handled(tx.done);
     const rows: readonly unknown[] = await Promise.all(keys.map((key) => tx.store.get([this.garage, key])));
     await tx.done;
     return rows.map((row) => (row === undefined ? null : changesIn(row)));
@@ -97,6 +100,7 @@ export class ChangeStore {
     const opened = await this.connect();
     if (!opened.ok) return;
     const tx = opened.value.transaction(['garages', 'meta'], 'readwrite', { durability: 'strict' });
+    handled(tx.done);
     // A garage made anew under the name has no copy yet.
     if (field(await tx.objectStore('garages').get(this.garage), 'born') === this.born)
       await tx.objectStore('meta').put({ garage: this.garage, key: 'copied', value: steps });
@@ -127,4 +131,9 @@ function removed(): Result<never> {
     'garage-removed',
     'This garage was removed in another tab, and changes can no longer be saved here; keep a copy as a file',
   );
+}
+
+/** A transaction that breaks off is told by the request that is waited for; `done` says it a second time. */
+export function handled(done: Promise<void>): void {
+  done.catch(() => undefined);
 }

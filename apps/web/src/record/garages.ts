@@ -1,6 +1,6 @@
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
-import { rangeOf } from './change-store.ts';
+import { handled, rangeOf } from './change-store.ts';
 import { openDatabase } from './database.ts';
 import { field } from './rows.ts';
 
@@ -23,6 +23,7 @@ export async function createGarage(
   const opened = await openDatabase(factory);
   if (!opened.ok) return opened;
   const tx = opened.value.transaction('garages', 'readwrite', { durability: 'strict' });
+  handled(tx.done);
   const taken = (await tx.store.get(name)) !== undefined;
   if (!taken) await tx.store.put({ name, born: randomId() });
   await tx.done;

@@ -21,15 +21,22 @@ export function changesBetween(log: Log, after: Garage, author: Author): readonl
   for (const collection of COLLECTIONS) {
     const [old, now]: [Table, Table] = [before[collection], after[collection]];
     if (old === now) continue;
-    for (const id of Object.keys(now)) {
-      const [was, is] = [Object.hasOwn(old, id) ? old[id] : undefined, now[id]];
-      if (is === undefined || is === was) continue;
+    const ids = Object.keys(now);
+    let created = 0;
+    for (const id of ids) {
+      const is = now[id];
+      // Most are the same object, and that is all there is to ask of them.
+      if (is === undefined || is === old[id]) continue;
+      const was = Object.hasOwn(old, id) ? old[id] : undefined;
       const entity = entityKey(collection, id);
-      if (was === undefined) create(log, pen, entity, is);
-      else change(log, pen, entity, was, is);
+      if (was === undefined) {
+        create(log, pen, entity, is);
+        created += 1;
+      } else change(log, pen, entity, was, is);
     }
-    for (const id of Object.keys(old))
-      if (!Object.hasOwn(now, id)) writeDeletion(log, pen, entityKey(collection, id));
+    const former = Object.keys(old);
+    if (former.length === ids.length - created) continue;
+    for (const id of former) if (!Object.hasOwn(now, id)) writeDeletion(log, pen, entityKey(collection, id));
   }
   return pen.written;
 }

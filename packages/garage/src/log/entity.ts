@@ -13,6 +13,8 @@ export class Entity {
   readonly existence = new Register();
   /** The earliest word of its existence gives its place among the others. */
   first: Change | null = null;
+  /** An earlier word than the one known came in: its place among the others may be another. */
+  moved = false;
 
   constructor(key: string, parts: Entity['parts']) {
     this.key = key;
@@ -22,7 +24,9 @@ export class Entity {
   enter(change: Change): void {
     if (change.field === EXISTS) {
       this.existence.enter(change);
-      if (this.first === null || compareChanges(change, this.first) < 0) this.first = change;
+      if (this.first !== null && compareChanges(change, this.first) > 0) return;
+      this.moved = this.first !== null;
+      this.first = change;
       return;
     }
     let register = this.fields.get(change.field);

@@ -16,16 +16,19 @@ export function patchCollection(
   const added: string[] = [];
   const removed = new Set<string>();
   const values = new Map<string, object>();
+  let sorted = true;
   for (const entity of changed) {
     if (entity.parts === null) continue;
     const { id } = entity.parts;
+    if (entity.moved) sorted = false;
+    entity.moved = false;
     if (entity.standing().visible) {
       values.set(id, entity.toObject());
       if (!Object.hasOwn(table, id)) added.push(id);
     } else if (Object.hasOwn(table, id)) removed.add(id);
   }
   if (values.size === 0 && removed.size === 0) return table;
-  if (added.length === 0 && removed.size === 0) return { ...table, ...Object.fromEntries(values) };
+  if (sorted && added.length === 0 && removed.size === 0) return { ...table, ...Object.fromEntries(values) };
   const byPlace = (a: string, b: string): number => {
     const [left, right] = [placeOf(a), placeOf(b)];
     return left === null || right === null ? 0 : compareChanges(left, right);
@@ -35,7 +38,8 @@ export function patchCollection(
   const last = kept.at(-1);
   const [firstAdded] = added;
   const ids = [...kept, ...added];
-  if (last !== undefined && firstAdded !== undefined && byPlace(last, firstAdded) > 0) ids.sort(byPlace);
+  if (last !== undefined && firstAdded !== undefined && byPlace(last, firstAdded) > 0) sorted = false;
+  if (!sorted) ids.sort(byPlace);
   return Object.fromEntries(
     ids.flatMap((id) => {
       const value = values.get(id) ?? table[id];
