@@ -4,7 +4,7 @@ import { I18nProvider } from 'react-aria-components';
 import i18next from 'i18next';
 import { App } from './app.tsx';
 import { demoAsked, openDemo } from './shell/first-visit.ts';
-import { openMemoryRecord } from './shell/memory-record.ts';
+import { openBrowserRecord } from './shell/browser-record.ts';
 import { PlanDesk } from './shell/plan-desk.ts';
 import { openSettings, showScheme } from './shell/settings.ts';
 import { StoresProvider } from './shell/stores.tsx';
@@ -28,21 +28,33 @@ darkQuery.addEventListener('change', () => show());
 
 const root = document.getElementById('sheet');
 if (root === null) throw new Error('the page has no sheet to draw on');
-await Promise.all([openWords(), faces()]);
-const record = openMemoryRecord();
-if (demoAsked(location, history)) void openDemo(record, client, i18next.t('begin.demoOpened'));
-const versions = watchVersions(browserPort(import.meta.env.PROD));
-createRoot(root).render(
-  <StrictMode>
-    <I18nProvider locale="en-GB">
-      <StoresProvider
-        stores={{ record, client, desk: new PlanDesk(client), settings, versions, today: () => new Date() }}
-      >
-        <App />
-      </StoresProvider>
-    </I18nProvider>
-  </StrictMode>,
-);
+const [record] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
+const page = createRoot(root);
+if (record.ok) {
+  if (demoAsked(location, history)) void openDemo(record.value, client, i18next.t('begin.demoOpened'));
+  const versions = watchVersions(browserPort(import.meta.env.PROD));
+  page.render(
+    <StrictMode>
+      <I18nProvider locale="en-GB">
+        <StoresProvider
+          stores={{
+            record: record.value,
+            client,
+            desk: new PlanDesk(client),
+            settings,
+            versions,
+            today: () => new Date(),
+          }}
+        >
+          <App />
+        </StoresProvider>
+      </I18nProvider>
+    </StrictMode>,
+  );
+} else {
+  // What is kept here was left as it is; only the sentence says what to do.
+  page.render(<p className="sentence refused-record">{record.error.message}</p>);
+}
 
 /** A browser may forbid it. */
 function storage(): Storage | null {

@@ -30,11 +30,11 @@ export function useStores(): Stores {
 }
 
 export function useRecord(): RecordState &
-  Pick<GarageRecord, 'edit' | 'undo' | 'redo' | 'replace' | 'noteCopyMade'> {
+  Pick<GarageRecord, 'edit' | 'undo' | 'redo' | 'replace' | 'settle' | 'noteCopyMade'> {
   const { record } = useStores();
   const state = useSyncExternalStore(record.subscribe, record.getState);
-  const { edit, undo, redo, replace, noteCopyMade } = record;
-  return { ...state, edit, undo, redo, replace, noteCopyMade };
+  const { edit, undo, redo, replace, settle, noteCopyMade } = record;
+  return { ...state, edit, undo, redo, replace, settle, noteCopyMade };
 }
 
 export function usePlan(): PlanState {
