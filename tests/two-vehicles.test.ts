@@ -20,7 +20,7 @@ function twoVehicles() {
 }
 
 function planned(trip: string) {
-  const prepared = prepare(twoVehicles(), trip, SHIPPED_TRADE, { aim: { kind: 'best-chance' } });
+  const prepared = prepare(twoVehicles(), trip, SHIPPED_TRADE);
   if (!prepared.ok) throw new Error(prepared.error.message);
   const question = { aim: { kind: 'best-chance' } } as const;
   const solved = solve(prepared.value, question, solver);
