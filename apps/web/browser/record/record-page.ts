@@ -6,7 +6,7 @@ import { actsOf } from './random-edits.ts';
 declare global {
   interface Window {
     bench: typeof bench;
-    /** Tells the test outside how many acts are acknowledged; a page that dies says nothing more. */
+    /** Tells whoever watches how many acts are acknowledged; a page that dies says nothing more. */
     acknowledged?: (name: string, acts: number) => void;
   }
 }
@@ -31,6 +31,27 @@ const bench = {
     await Promise.all(pending);
   },
   read: async (name: string): Promise<Garage> => (await open(name)).getState().garage,
+  /** Does a sequence in a frame of this page, and tears the frame out after so many milliseconds; answers with what was acknowledged. */
+  runAndTear: async (name: string, sequence: number, count: number, ms: number): Promise<number> => {
+    const frame = document.createElement('iframe');
+    document.body.append(frame);
+    const inside = frame.contentWindow;
+    const script = frame.contentDocument?.createElement('script');
+    if (inside === null || script === undefined) throw new Error('a frame without a window');
+    script.type = 'module';
+    script.src = new URL('/assets/record.js', location.href).href;
+    const loaded = new Promise((resolve) => script.addEventListener('load', resolve));
+    frame.contentDocument?.head.append(script);
+    await loaded;
+    let acknowledged = 0;
+    inside.acknowledged = (_, acts) => {
+      acknowledged = acts;
+    };
+    void inside.bench.run(name, sequence, count).catch(() => undefined);
+    await new Promise((resolve) => setTimeout(resolve, ms));
+    frame.remove();
+    return acknowledged;
+  },
 };
 window.bench = bench;
 
