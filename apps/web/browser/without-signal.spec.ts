@@ -22,7 +22,6 @@ test('after one visit everything works with the server gone: reload, demo, plan,
   expect(await page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
   // Everything is from the cache: the page's script, the worker, the solver, the faces, the demo.
   await page.goto(`${address}#/garage/begin?demo`);
-  await page.reload();
   await expect(titleField(page, 'Trip')).toHaveText('Saltbush loop');
   await proven(page);
   expect(await page.evaluate(() => document.fonts.check('400 15px B612'))).toBe(true);
@@ -59,7 +58,7 @@ test('a new version waits, is offered in words, and takes over without losing an
     const take = page.getByRole('button', { name: 'Use the new version' });
     // It moves nothing on the screen that is being read; the next place shows it.
     await expect(take).toHaveCount(0);
-    await page.getByRole('link', { name: 'Kit' }).click();
+    await page.getByRole('link', { name: 'Kit', exact: true }).click();
     await take.click();
     await expect(page).toHaveTitle('Later');
     await expect(titleField(page, 'Trip')).toHaveText('Saltbush loop');

@@ -3,7 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { I18nProvider } from 'react-aria-components';
 import i18next from 'i18next';
 import { App } from './app.tsx';
-import { demoAsked, openDemo } from './shell/first-visit.ts';
+import { openDemo, whenDemoAsked } from './shell/first-visit.ts';
 import { openBrowserRecord } from './shell/browser-record.ts';
 import { PlanDesk } from './shell/plan-desk.ts';
 import { openSettings, showScheme } from './shell/settings.ts';
@@ -31,7 +31,7 @@ if (root === null) throw new Error('the page has no sheet to draw on');
 const [record] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
 const page = createRoot(root);
 if (record.ok) {
-  if (demoAsked(location, history)) void openDemo(record.value, client, i18next.t('begin.demoOpened'));
+  whenDemoAsked(window, () => void openDemo(record.value, client, i18next.t('begin.demoOpened')));
   const versions = watchVersions(browserPort(import.meta.env.PROD));
   page.render(
     <StrictMode>

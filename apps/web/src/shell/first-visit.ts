@@ -6,13 +6,17 @@ import demoUrl from '../../../../examples/demo.garage.yaml?url';
 const ASKED = /\?demo$/;
 
 /**
- * Whether the address asks for the demo, as the one that `npm start` prints does. The question is taken off the address,
- * so that a page that is loaded again does not ask anew.
+ * Calls back when the address asks for the demo, as the one that `npm start` prints does; also in a page that is open
+ * already. The question is taken off the address, so that a page that is loaded again does not ask anew.
  */
-export function demoAsked(where: Location, history: History): boolean {
-  if (!ASKED.test(where.hash)) return false;
-  history.replaceState(history.state, '', where.hash.replace(ASKED, ''));
-  return true;
+export function whenDemoAsked(view: Window, then: () => void): void {
+  const look = (): void => {
+    if (!ASKED.test(view.location.hash)) return;
+    view.history.replaceState(view.history.state, '', view.location.hash.replace(ASKED, ''));
+    then();
+  };
+  view.addEventListener('hashchange', look);
+  look();
 }
 
 /** Opens the demo as one step that can be undone; a record that holds something stays as it is. */
