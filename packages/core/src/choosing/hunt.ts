@@ -1,7 +1,7 @@
 import { certifiedBound } from './bound.ts';
 import type { CertifiedBound } from './bound.ts';
 import type { Experience } from './experience.ts';
-import { constantOf, valueOf } from './measures.ts';
+import { constantOf, valueOf, valuesToBeat } from './measures.ts';
 import type { Measure } from './measures.ts';
 import type { ChoiceModel } from './model.ts';
 import type { Reduced } from './reduce/reduce.ts';
@@ -56,10 +56,21 @@ export class Hunt {
   /** Upper bounds of the rows as they stand in the session. */
   readonly rowUpper: Float64Array;
   best: Found | null = null;
-  /** Values of the best plan by `row`; Infinity without one. */
+  /** Values of the best plan known by `row`; Infinity without one. */
   bestValues: number[];
+  /** The best plan of this ground: `best`, unless a better one is known from outside. */
+  local: Found | null = null;
+  /** A plan of a larger ground (see ./shrink.ts): to be beaten, its choice means nothing here. */
+  readonly outside: Found | null;
+  private localValues: number[];
 
-  constructor(ground: Ground, row: readonly Measure[], caps: Caps, control: Control) {
+  constructor(
+    ground: Ground,
+    row: readonly Measure[],
+    caps: Caps,
+    control: Control,
+    outside: Found | null = null,
+  ) {
     this.ground = ground;
     this.row = row;
     this.caps = caps;
@@ -70,7 +81,11 @@ export class Hunt {
     // Not known to this hunt yet: whatever an earlier one left in the session is overwritten below.
     this.rowUpper = linear.rowUpper.slice();
     for (const row of Object.values(ground.model.row)) if (row >= 0) this.rowUpper[row] = NaN;
-    this.bestValues = row.map(() => Infinity);
+    this.outside = outside;
+    this.localValues = row.map(() => Infinity);
+    this.bestValues = outside
+      ? valuesToBeat(row, outside, ground.model, ground.reduced)
+      : row.map(() => Infinity);
     ground.session.setColumnBounds(this.lower, this.upper);
     for (const measure of Object.keys(ground.model.row)) if (isMeasure(measure)) this.openRow(measure);
     ground.bench.capGrams((caps.grams ?? Infinity) - ground.reduced.settled.grams);
@@ -80,14 +95,22 @@ export class Hunt {
     return constantOf(measure, this.ground.model, this.ground.reduced);
   }
 
+  /** Loss and mass of the best plan known. */
+  get known(): Found | null {
+    return this.best ?? this.outside;
+  }
+
   /** Keeps the plan if it is within the caps and comes before the best so far. */
   offer(found: Found | null): boolean {
     if (!found || found.loss > (this.caps.loss ?? Infinity) || found.grams > (this.caps.grams ?? Infinity)) {
       return false;
     }
     const values = this.row.map((measure) => valueOf(measure, found, this.ground.model, this.ground.reduced));
-    const at = values.findIndex((value, i) => value !== this.bestValues[i]);
-    if (at < 0 || (values[at] ?? 0) > (this.bestValues[at] ?? 0)) return false;
+    if (comesBefore(values, this.localValues)) {
+      this.local = found;
+      this.localValues = values;
+    }
+    if (!comesBefore(values, this.bestValues)) return false;
     this.best = found;
     this.bestValues = values;
     return true;
@@ -142,13 +165,19 @@ export class Hunt {
   /** Caps for rounding by hand: earlier measures at the best known. */
   goal(level: number): Caps {
     let { loss, grams } = this.caps;
-    if (this.best && level > 0) {
+    const { known } = this;
+    if (known && level > 0) {
       const earlier = this.row.slice(0, level);
-      if (earlier.includes('loss')) loss = this.best.loss;
-      if (earlier.includes('grams') || earlier.includes('tie')) grams = this.best.grams;
+      if (earlier.includes('loss')) loss = known.loss;
+      if (earlier.includes('grams') || earlier.includes('tie')) grams = known.grams;
     }
     return { ...(loss === undefined ? {} : { loss }), ...(grams === undefined ? {} : { grams }) };
   }
+}
+
+function comesBefore(values: readonly number[], others: readonly number[]): boolean {
+  const at = values.findIndex((value, i) => value !== others[i]);
+  return at >= 0 && (values[at] ?? 0) < (others[at] ?? 0);
 }
 
 function isMeasure(text: string): text is Measure {

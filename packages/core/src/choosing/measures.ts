@@ -35,6 +35,28 @@ export function valueOf(measure: Measure, found: Found, model: ChoiceModel, { se
   }
 }
 
+/**
+ * Values by `row` of a plan that may not be one of this model's. Whoever comes before it comes before these values, and the
+ * other way round. `tie` ranks grams before pieces only for numbers of pieces below its factor, so others are moved to the
+ * nearest end; what is equal then is no better, whatever the later measures say.
+ */
+export function valuesToBeat(
+  row: readonly Measure[],
+  found: Found,
+  model: ChoiceModel,
+  reduced: Reduced,
+): number[] {
+  let moved = false;
+  return row.map((measure) => {
+    if (moved) return -Infinity;
+    if (measure !== 'tie') return valueOf(measure, found, model, reduced);
+    const pieces = found.pieces - reduced.settled.pieces;
+    moved = pieces < 0 || pieces >= model.tieFactor;
+    const within = Math.min(Math.max(pieces, 0), model.tieFactor);
+    return (found.grams - reduced.settled.grams) * model.tieFactor + within;
+  });
+}
+
 /** Back from a cost vector's units to loss or grams; for bounds that people read. */
 export function constantOf(measure: Measure, model: ChoiceModel, { settled }: Reduced): number {
   if (measure === 'loss') return model.constantLoss;

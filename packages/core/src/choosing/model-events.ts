@@ -45,7 +45,7 @@ export function addLevels(
  * each is worth its whole gain, and for each need the options that ask for it, or for something that implies it, add up
  * to at most the need. Any point of this form gives a point of the levels form of the same value (level l = sum of the
  * options used with gain >= g_l), so its relaxation is at least as good; at whole pieces both give the best complete gain.
- * An event of one option on one need is a gain on that need.
+ * An event of one option on one need is a gain on that need. Returns the column of each option by event; -1 where it has none.
  */
 export function addEvents(
   problem: Problem,
@@ -54,8 +54,9 @@ export function addEvents(
   gains: [number, number][],
   names: string[],
   implications: Implications,
-): void {
-  problem.events.forEach((event, e) => {
+): number[][] {
+  return problem.events.map((event, e) => {
+    const columnOf = event.options.map(() => -1);
     const options = event.options.filter(({ gain }) => gain > 0);
     const [only] = options;
     const columnsOf = ({ needs }: Option): Set<number> => new Set(needs.map((n) => needColumn[n] ?? 0));
@@ -63,13 +64,14 @@ export function addEvents(
       const columns = [...columnsOf(only)];
       if (columns.length === 1) {
         gains.push([columns[0] ?? 0, only.gain]);
-        return;
+        return columnOf;
       }
     }
     const used = options.map((option, o) => {
       names.push(`y_${e}_${o}`);
       const y = builder.column(0, 1, false);
       gains.push([y, option.gain]);
+      columnOf[event.options.indexOf(option)] = y;
       return y;
     });
     const atoms = options.map(({ needs }) => needs.map((n) => problem.pieces.length + n));
@@ -96,5 +98,6 @@ export function addEvents(
         1,
         used.map((y) => [y, 1] as const),
       );
+    return columnOf;
   });
 }

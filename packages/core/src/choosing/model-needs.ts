@@ -13,7 +13,7 @@ import type { Implications } from './reduce/implied.ts';
  * A way of one atom is that atom; a need of one way is that way.
  *
  * Variables of 'any' needs and ways are continuous: at whole pieces their greatest values are whole. Needs counted in
- * units are integer. Returns the column of each need.
+ * units are integer.
  */
 export function addNeeds(
   problem: Problem,
@@ -22,8 +22,9 @@ export function addNeeds(
   form: 'plain' | 'tight',
   names: string[],
   implications: Implications,
-): Int32Array {
+): NeedColumns {
   const needColumn = new Int32Array(problem.needs.length).fill(-1);
+  const wayColumn: number[][] = problem.needs.map(() => []);
   const atomsOf = (way: Way): number[] => [
     ...new Set([
       ...way.pieces.map((p) => pieceColumn[p] ?? 0),
@@ -39,10 +40,17 @@ export function addNeeds(
     else if (form === 'plain') needColumn[n] = addPlain(need.ways.map(atomsOf), n, builder, fresh);
     else {
       const { length } = problem.pieces;
-      needColumn[n] = addTight(need.ways, n, builder, needColumn, atomsOf, fresh, length, implications);
+      const own = wayColumn[n] ?? [];
+      needColumn[n] = addTight(need.ways, n, builder, needColumn, atomsOf, fresh, length, implications, own);
     }
   });
-  return needColumn;
+  return { needColumn, wayColumn };
+}
+
+/** Columns of needs, and (tight form) of the ways that have one of their own: -1, or nothing, for the others. */
+export interface NeedColumns {
+  readonly needColumn: Int32Array;
+  readonly wayColumn: readonly (readonly number[])[];
 }
 
 type Fresh = (name: string, upper: number, integer: boolean) => number;
@@ -108,6 +116,7 @@ function addTight(
   fresh: Fresh,
   pieceCount: number,
   implications: Implications,
+  wayColumn: number[],
 ): number {
   const columns = ways.map(atomsOf);
   const [only] = columns;
@@ -130,9 +139,11 @@ function addTight(
     const [one] = atoms;
     if (atoms.length === 1 && one !== undefined) {
       terms.push([one, -1]);
+      wayColumn[w] = -1;
       return;
     }
     const way = fresh(`w_${n}_${w}`, 1, false);
+    wayColumn[w] = way;
     terms.push([way, -1]);
     // What a smaller need of this way implies holds too when the way is used.
     const { pieces, needs } = ways[w] ?? { pieces: [], needs: [] };

@@ -24,6 +24,10 @@ export interface ChoiceModel {
   /** Column of each piece. */
   readonly pieceColumn: Int32Array;
   readonly supply: Supply;
+  /** Columns of needs; of ways by need and of options by event, -1 (or nothing) where they have none of their own. */
+  readonly needColumn: Int32Array;
+  readonly wayColumn: readonly (readonly number[])[];
+  readonly optionColumn: readonly (readonly number[])[];
   /** Column or need, way, option it stands for, for written-out models. */
   readonly names: readonly string[];
   /** Reads a point whose integer columns are whole (within a half). */
@@ -38,9 +42,11 @@ export interface ModelForm {
   readonly form: 'plain' | 'tight';
   /** Leaves out the rows for earlier aims. */
   readonly bare?: boolean;
+  /** Cents are among the measures, even if no column of this model costs any. Default: whether one does. */
+  readonly priced?: boolean;
 }
 
-export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm): ChoiceModel {
+export function buildModel(reduced: Reduced, { form, bare = false, priced }: ModelForm): ChoiceModel {
   const { problem } = reduced;
   const builder = new LinearBuilder();
   const names: string[] = [];
@@ -50,12 +56,13 @@ export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm):
   });
   const supply = addSupply(problem, builder, pieceColumn, names);
   const implications = new Implications(problem.pieces.length, needsAsAtoms(problem));
-  const needColumn = addNeeds(problem, builder, pieceColumn, form, names, implications);
+  const { needColumn, wayColumn } = addNeeds(problem, builder, pieceColumn, form, names, implications);
   for (const n of problem.must) builder.require(needColumn[n] ?? 0);
 
   const gains: [number, number][] = [];
+  let optionColumn: readonly (readonly number[])[] = [];
   if (form === 'plain') addLevels(problem, builder, needColumn, gains, names);
-  else addEvents(problem, builder, needColumn, gains, names, implications);
+  else optionColumn = addEvents(problem, builder, needColumn, gains, names, implications);
   for (const [first, second] of reduced.ordered) {
     builder.row(-Infinity, 0, [
       [pieceColumn[second] ?? 0, 1],
@@ -79,7 +86,7 @@ export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm):
   // The last measure of a row is never held, so without prices only loss and grams ever are.
   const held: readonly Measure[] = bare
     ? []
-    : cost.cents.some((cents) => cents !== 0)
+    : (priced ?? cost.cents.some((cents) => cents !== 0))
       ? ['loss', 'grams', 'pieces', 'tie']
       : ['loss', 'grams'];
   const row: Record<Measure, number> = { loss: -1, grams: -1, pieces: -1, tie: -1, cents: -1 };
@@ -100,6 +107,9 @@ export function buildModel(reduced: Reduced, { form, bare = false }: ModelForm):
     limitRows,
     pieceColumn,
     supply,
+    needColumn,
+    wayColumn,
+    optionColumn,
     names,
     choiceOf: (x) => choiceOf(problem, pieceColumn, supply, x),
   };

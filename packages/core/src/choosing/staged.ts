@@ -41,7 +41,7 @@ function settle(hunt: Hunt, level: number, measure: Measure): Step {
   session.setCost(model.cost[measure]);
   const relaxed = session.solve(hunt.limits());
   if (relaxed.kind === 'infeasible') {
-    return hunt.best
+    return hunt.known
       ? { kind: 'failed', cause: 'the relaxation excludes a known plan' }
       : { kind: 'infeasible' };
   }
@@ -83,7 +83,7 @@ function finishWithSolver(
   const value = hunt.bestValues[level] ?? Infinity;
   const { linear } = model;
   const rest = restrict(linear, lower, upper, model.cost[measure], linear.rowLower, hunt.rowUpper);
-  const noneBetter: Step = hunt.best ? { kind: 'settled' } : { kind: 'infeasible' };
+  const noneBetter: Step = hunt.known ? { kind: 'settled' } : { kind: 'infeasible' };
   if (rest.impossible) return noneBetter;
   const better = (of: number): number => Math.max(bound, Math.min(value, wholeAbove(of + rest.constant)));
   const answer = solver.solve(rest.model, {

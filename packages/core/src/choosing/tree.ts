@@ -1,4 +1,5 @@
 import { fixByReducedCost, wholeAbove } from './bound.ts';
+import type { CertifiedBound } from './bound.ts';
 import { HELD } from './hunt.ts';
 import type { Hunt } from './hunt.ts';
 import { roundToPlan } from './rounding.ts';
@@ -9,6 +10,13 @@ export type TreeEnd =
   | { readonly kind: 'stopped'; readonly bound: number; readonly by: 'time' | 'cancel' | 'rounding' }
   /** More nodes than allowed: somebody else should finish. `bound` holds for the first measure. */
   | { readonly kind: 'too-many'; readonly bound: number }
+  /** At the root so much was ruled out that what is left should be made a problem of its own (./shrink.ts). */
+  | {
+      readonly kind: 'shrinks';
+      readonly bound: number;
+      readonly lower: Float64Array;
+      readonly upper: Float64Array;
+    }
   | { readonly kind: 'failed'; readonly cause: string };
 
 interface Node {
@@ -34,8 +42,16 @@ interface Node {
  * the whole row. All measures are whole numbers, so a bound counts as its ceiling; every bound is recomputed from the
  * duals (./bound.ts), never taken from the solver.
  */
-export function growTree(hunt: Hunt, mostNodes: number, roundingOnly = false): TreeEnd {
-  return new Tree(hunt, mostNodes, roundingOnly ? 'rounding' : 'whole', hunt.lower, hunt.upper).grow();
+export function growTree(hunt: Hunt, { mostNodes, roundingOnly = false, shrinkFrom }: TreeSettings): TreeEnd {
+  const role = roundingOnly ? 'rounding' : 'whole';
+  return new Tree(hunt, mostNodes, role, hunt.lower, hunt.upper, shrinkFrom).grow();
+}
+
+export interface TreeSettings {
+  readonly mostNodes: number;
+  readonly roundingOnly?: boolean;
+  /** Share of the open columns that must be fixed at the root for the tree to stop there; above 1: never. */
+  readonly shrinkFrom: number;
 }
 
 /** `rounding` stops after the root's plans; `between` looks for plans in a part of the whole and proves nothing. */
@@ -51,6 +67,7 @@ class Tree {
   private readonly hunt: Hunt;
   private readonly mostNodes: number;
   private readonly role: Role;
+  private readonly shrinkFrom: number;
   private readonly open: Node[];
   private readonly integers: number[] = [];
   private nodes = 0;
@@ -58,9 +75,21 @@ class Tree {
   private rootBound = -Infinity;
   private plunging = false;
   private stuck: string | null = null;
+  /** What the root's duals say of each column, and the best value they were last asked about. */
+  private root: CertifiedBound | null = null;
+  private askedAt = Infinity;
+  private rest: { readonly lower: Float64Array; readonly upper: Float64Array } | null = null;
 
-  constructor(hunt: Hunt, mostNodes: number, role: Role, lower: Float64Array, upper: Float64Array) {
+  constructor(
+    hunt: Hunt,
+    mostNodes: number,
+    role: Role,
+    lower: Float64Array,
+    upper: Float64Array,
+    shrinkFrom = Infinity,
+  ) {
     this.hunt = hunt;
+    this.shrinkFrom = shrinkFrom;
     this.mostNodes = mostNodes;
     this.role = role;
     const { linear } = hunt.ground.model;
@@ -89,6 +118,8 @@ class Tree {
       this.nodes++;
       const halted = this.visit(node);
       if (halted) return { kind: 'stopped', bound: this.boundWith(node), by: halted };
+      const rest = this.shrinks();
+      if (rest) return { kind: 'shrinks', bound: this.boundWith(node), ...rest };
       if (this.stuck !== null) return { kind: 'failed', cause: this.stuck };
     }
     return { kind: 'proven' };
@@ -148,7 +179,6 @@ class Tree {
         if (this.role === 'rounding' && bound < (hunt.bestValues[level] ?? Infinity)) {
           return 'rounding';
         }
-        session.setColumnBounds(lower, upper);
       }
       if (this.roundsHere() && bound < (hunt.bestValues[level] ?? Infinity)) {
         const plans = roundToPlan(hunt.ground.bench, model, measure, relaxed, hunt.goal(level), false);
@@ -161,6 +191,16 @@ class Tree {
       if (bound === best) continue;
       const last = level === hunt.row.length - 1;
       fixByReducedCost(certificate, last ? best - 1 : best, lower, upper);
+      if (this.nodes === 1 && this.role === 'whole') {
+        if (level === 0) this.root = certificate;
+        if (this.shrinks()) return null;
+        this.searchBetween(level, relaxed);
+        session.setColumnBounds(lower, upper);
+        const better = hunt.bestValues[level] ?? Infinity;
+        if (bound >= better) continue;
+        if (better < best) fixByReducedCost(certificate, last ? better - 1 : better, lower, upper);
+        if (this.shrinks()) return null;
+      }
       const branch = this.pick(relaxed.x, lower, upper);
       if (branch < 0) {
         // Whole: a plan. If it brought the best down to this bound, the later measures are asked next.
@@ -196,22 +236,37 @@ class Tree {
     const goal = hunt.goal(level);
     for (const found of roundToPlan(hunt.ground.bench, hunt.ground.model, measure, relaxed, goal))
       hunt.offer(found);
-    if (this.role === 'rounding') return;
-    // Close to the bound the tree itself is the shorter way.
-    const gap = (hunt.bestValues[level] ?? Infinity) - relaxed.objective;
-    if (hunt.best && gap > WIDE * Math.abs(relaxed.objective)) this.searchBetween(relaxed.x);
+  }
+
+  /**
+   * Bounds of every plan not worse than the best known, when they settle enough of the columns. Asked again whenever a
+   * better plan was found: then what the tree has seen so far is given up for a smaller one.
+   */
+  private shrinks(): { readonly lower: Float64Array; readonly upper: Float64Array } | null {
+    const [best = Infinity] = this.hunt.bestValues;
+    if (!this.root || best >= this.askedAt) return this.rest;
+    this.askedAt = best;
+    const lower = this.hunt.lower.slice();
+    const upper = this.hunt.upper.slice();
+    const open = lower.reduce((count, low, j) => count + (low === upper[j] ? 0 : 1), 0);
+    const fixed = fixByReducedCost(this.root, best, lower, upper);
+    if (fixed > 0 && fixed >= this.shrinkFrom * open) this.rest = { lower, upper };
+    return this.rest;
   }
 
   /**
    * The neighbourhood between the relaxation and the best plan: what both carry comes, what neither wants stays, and a
    * small tree over the rest usually holds a plan better than any rounding.
    */
-  private searchBetween(x: Float64Array): void {
+  private searchBetween(level: number, { x, objective }: Parameters<typeof roundToPlan>[3]): void {
     const { hunt } = this;
     const { model } = hunt.ground;
+    // Close to the bound the tree itself is the shorter way.
+    const gap = (hunt.bestValues[level] ?? Infinity) - objective;
+    if (!hunt.local || gap <= WIDE * Math.abs(objective)) return;
     const lower = hunt.lower.slice();
     const upper = hunt.upper.slice();
-    const carried = new Set(hunt.best?.choice.carried);
+    const carried = new Set(hunt.local.choice.carried);
     model.pieceColumn.forEach((j, p) => {
       const value = x[j] ?? 0;
       if (carried.has(p) && value > 1 - 1e-6) lower[j] = 1;

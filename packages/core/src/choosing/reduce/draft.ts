@@ -89,7 +89,13 @@ export interface Draft {
 /** Reductions may make this many needs of one. */
 const MOST_GROWTH = 3;
 
-export function draftOf(problem: Problem, aim: Aim): Draft {
+/** What pieces stand for and cost when they are carried, where the problem is a reduced one itself. */
+export interface Standing {
+  readonly counts: ArrayLike<number>;
+  readonly cents: ArrayLike<number>;
+}
+
+export function draftOf(problem: Problem, aim: Aim, standing?: Standing): Draft {
   const pieceCount = problem.pieces.length;
   const rows = problem.limits.length;
   const ofPieces = problem.pieces.map(() => new Array<number>(rows).fill(0));
@@ -111,8 +117,8 @@ export function draftOf(problem: Problem, aim: Aim): Draft {
     const buy = piece.owned || piece.cents === null ? null : { cents: piece.cents, weights: ofBuys[p] ?? [] };
     return {
       grams: piece.grams,
-      cents: 0,
-      count: 1,
+      cents: standing?.cents[p] ?? 0,
+      count: standing?.counts[p] ?? 1,
       weights: ofPieces[p] ?? [],
       supply: piece.owned && !boxed ? null : { buy, bundles },
       wholes,

@@ -16,6 +16,7 @@ import type { OrderedPair } from './ordered-pieces.ts';
 import { dropUnobtainable, settlePins } from './pins.ts';
 import { keepPossibleWays } from './possible-ways.ts';
 import { foldSinglePurchases } from './single-purchases.ts';
+import { dropSecondChoices } from './second-choices.ts';
 import { contractSingleWay } from './single-way.ts';
 import { dropSlackLimits } from './slack-limits.ts';
 import { dropTooHeavy } from './too-heavy.ts';
@@ -45,7 +46,26 @@ const MOST_ROUNDS = 50;
  * pieces and cents (docs/design/reductions.md); none looks at limits that the aim might relax later.
  */
 export function reduce(problem: Problem, aim: Aim): Reduced {
-  const draft = draftOf(problem, aim);
+  return reduced(draftOf(problem, aim));
+}
+
+/**
+ * Reduces once more what a reduced problem has become: `problem` is `before.problem` with some pieces pinned, needs made
+ * musts, ways and options left out. Counts go on from `before`, and choices are lifted to it, not to the raw problem.
+ */
+export function reduceFurther(before: Reduced, problem: Problem): Reduced {
+  const { settled, ...rest } = reduced(draftOf(problem, { kind: 'best-chance' }, before));
+  return {
+    ...rest,
+    settled: {
+      grams: before.settled.grams + settled.grams,
+      pieces: before.settled.pieces + settled.pieces,
+      cents: before.settled.cents + settled.cents,
+    },
+  };
+}
+
+function reduced(draft: Draft): Reduced {
   settlePins(draft);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = draft.changes;
@@ -62,6 +82,7 @@ export function reduce(problem: Problem, aim: Aim): Reduced {
     // The costly ones only when the cheap ones have nothing left to do.
     leaveIdlePieces(draft);
     dropDominatedPieces(draft);
+    if (draft.changes === before) dropSecondChoices(draft);
     if (draft.changes === before) break;
   }
   return finish(draft);
