@@ -59,7 +59,7 @@ type Fresh = (name: string, upper: number, integer: boolean) => number;
  * Plain: units x met <= sum of units, `met` integer. Tight: units beyond what is asked are cut; and where two units are
  * asked, leaving out any one piece of one unit the rest must still give one: met <= sum of the others (each counted
  * once). With these rows `met` is whole at whole pieces by itself: with one single unit carried, the row that leaves
- * that piece out says 0.
+ * that piece out says 0. The sum of all is a column of its own, or every row would hold nearly every piece.
  */
 function addEnough(
   need: Extract<Need, { kind: 'enough' }>,
@@ -82,10 +82,15 @@ function addEnough(
     ...[...given].map(([column, units]) => [column, -units] as const),
   ]);
   if (!pair) return met;
+  const carried = fresh(`t_${n}`, given.size, false);
+  builder.row(0, 0, [[carried, 1], ...[...given.keys()].map((column) => [column, -1] as const)]);
   for (const [without, units] of given) {
     if (units !== 1) continue;
-    const others = [...given.keys()].filter((column) => column !== without);
-    builder.row(-Infinity, 0, [[met, 1], ...others.map((column) => [column, -1] as const)]);
+    builder.row(-Infinity, 0, [
+      [met, 1],
+      [carried, -1],
+      [without, 1],
+    ]);
   }
   return met;
 }

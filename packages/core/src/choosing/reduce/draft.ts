@@ -67,7 +67,7 @@ export interface Draft {
   readonly bundles: DraftBundle[];
   readonly needs: DraftNeed[];
   /** Needs in an order in which each comes after those it refers to. */
-  readonly order: number[];
+  order: number[];
   /** OPEN, IN, OUT or REPLACED, by atom. */
   readonly state: Uint8Array;
   readonly standsFor: Map<Atom, Atom[]>;
@@ -272,6 +272,11 @@ export function replaceNeed(draft: Draft, n: number, by: Atom[]): void {
   draft.state[draft.pieceCount + n] = REPLACED;
   draft.standsFor.set(draft.pieceCount + n, by);
   draft.changes++;
+}
+
+/** Needs that nothing asks for any more need no more rewriting: nothing will ever ask for them again. */
+export function forgetUnasked(draft: Draft): void {
+  draft.order = askedNeeds(draft);
 }
 
 /** Open needs that something still asks for, directly or through a way; in `order`. */

@@ -1,6 +1,10 @@
 import type { Problem } from '../problem.ts';
 import type { Atom, DraftNeed } from './draft.ts';
 
+const UNKNOWN = 0;
+const HOLDS = 1;
+const NOT_SEEN = 2;
+
 /**
  * Answers "whenever these hold, that holds" for atoms, where it can be read off the ways: a need is implied when some way of
  * it is, atom by atom; what a need implies is what each of its ways implies; a count is implied by pieces that reach it,
@@ -11,7 +15,8 @@ import type { Atom, DraftNeed } from './draft.ts';
 export class Implications {
   private readonly pieceCount: number;
   private readonly needs: readonly DraftNeed[];
-  private readonly known = new Map<number, boolean>();
+  /** Row per need: what is known of it implying each need, see UNKNOWN. */
+  private readonly known: (Uint8Array | undefined)[] = [];
   private readonly alone: (ReadonlySet<Atom> | undefined)[] = [];
 
   constructor(pieceCount: number, needs: readonly DraftNeed[]) {
@@ -24,13 +29,22 @@ export class Implications {
     if (a === b) return true;
     if (b < this.pieceCount) return false;
     if (a < this.pieceCount) return this.aloneFor(b).has(a);
-    const key = a * MOST_ATOMS + b;
-    let answer = this.known.get(key);
-    if (answer === undefined) {
-      answer = this.compute(a, b);
-      this.known.set(key, answer);
-    }
+    const at = b - this.pieceCount;
+    let row = this.known[a - this.pieceCount];
+    if (row === undefined || at >= row.length) row = this.widen(a - this.pieceCount, at);
+    const before = row[at];
+    if (before !== UNKNOWN) return before === HOLDS;
+    const answer = this.compute(a, b);
+    row[at] = answer ? HOLDS : NOT_SEEN;
     return answer;
+  }
+
+  /** Needs may be added while this is in use. */
+  private widen(need: number, least: number): Uint8Array {
+    const wider = new Uint8Array(Math.max(least + 1, this.needs.length));
+    wider.set(this.known[need] ?? []);
+    this.known[need] = wider;
+    return wider;
   }
 
   /** Whenever all of `all` hold, `b` holds. */
@@ -103,9 +117,6 @@ export class Implications {
     );
   }
 }
-
-/** Two atoms as one number. */
-const MOST_ATOMS = 2 ** 24;
 
 /** Needs of a problem with pieces and needs as one kind of number: piece p is p, need n is pieceCount + n. */
 export function needsAsAtoms({ pieces, needs }: Problem): DraftNeed[] {

@@ -1,4 +1,4 @@
-import { OPEN, askedNeeds } from './draft.ts';
+import { OPEN, OUT, askedNeeds } from './draft.ts';
 import type { Atom, Draft } from './draft.ts';
 
 /** One list of atoms a piece stands in: a way of a need, or an option of an event. */
@@ -20,6 +20,8 @@ export function occurrences(draft: Draft): Occurrences {
   const { pieceCount } = draft;
   const of: Occurrence[][] = draft.pieces.map(() => []);
   const units: Map<number, number>[] = draft.pieces.map(() => new Map<number, number>());
+  // A list with something in it that stays home is never complete: it neither counts nor stands in for another.
+  const live = (atoms: readonly Atom[]): boolean => atoms.every((atom) => draft.state[atom] !== OUT);
   const note = (atoms: readonly Atom[], rivals: readonly (readonly Atom[])[]): void => {
     for (const atom of atoms) {
       if (atom < pieceCount && draft.state[atom] === OPEN) of[atom]?.push({ atoms, rivals });
@@ -28,11 +30,15 @@ export function occurrences(draft: Draft): Occurrences {
   for (const n of askedNeeds(draft)) {
     const need = draft.needs[n];
     if (need?.kind === 'enough') for (const part of need.from) units[part.piece]?.set(n, part.units);
-    else need?.ways.forEach((way) => note(way, need.ways));
+    else if (need) {
+      const ways = need.ways.filter(live);
+      for (const way of ways) note(way, ways);
+    }
   }
   for (const event of draft.events) {
-    for (const option of event) {
-      const rivals = event.filter(({ gain }) => gain >= option.gain).map(({ atoms }) => atoms);
+    const options = event.filter(({ atoms }) => live(atoms));
+    for (const option of options) {
+      const rivals = options.filter(({ gain }) => gain >= option.gain).map(({ atoms }) => atoms);
       note(option.atoms, rivals);
     }
   }

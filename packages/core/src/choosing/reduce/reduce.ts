@@ -1,5 +1,5 @@
 import type { Aim, Choice, Problem } from '../problem.ts';
-import { draftOf } from './draft.ts';
+import { draftOf, forgetUnasked } from './draft.ts';
 import type { Atom, Draft } from './draft.ts';
 import { writeEnoughAsWays } from './enough-as-ways.ts';
 import { mergeEqualEvents } from './equal-events.ts';
@@ -41,6 +41,9 @@ export interface Reduced {
 /** More rounds than this have never been needed; the count only guards against a slip. */
 const MOST_ROUNDS = 50;
 
+/** Changes in one round. */
+const FEW_CHANGES = 20;
+
 /**
  * Applies every reduction to a fixed point. Each keeps at least one optimum of every lexicographic order of loss, grams,
  * pieces and cents (docs/design/reductions.md); none looks at limits that the aim might relax later.
@@ -78,11 +81,11 @@ function reduced(draft: Draft): Reduced {
     mergeEqualEvents(draft);
     dropSlackLimits(draft);
     dropTooHeavy(draft);
-    if (draft.changes !== before) continue;
-    // The costly ones only when the cheap ones have nothing left to do.
+    // The costly ones only when the cheap ones have little left to do.
+    if (draft.changes - before > FEW_CHANGES) continue;
     leaveIdlePieces(draft);
     dropDominatedPieces(draft);
-    if (draft.changes === before) dropSecondChoices(draft);
+    dropSecondChoices(draft);
     if (draft.changes === before) break;
   }
   return finish(draft);
@@ -93,6 +96,7 @@ function rewriteNeeds(draft: Draft): Implications {
   const must = new Set<Atom>(draft.must);
   const seen = new Map<string, Atom>();
   const implications = new Implications(draft.pieceCount, draft.needs);
+  forgetUnasked(draft);
   // `order` grows in front of the need in hand, by needs that are already in their final form.
   for (const n of [...draft.order]) {
     if (!keepPossibleWays(draft, n, must)) continue;
