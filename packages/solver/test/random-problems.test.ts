@@ -1,4 +1,6 @@
 import { bruteForce } from '@waymend/core/choosing/brute-force';
+import { evaluate } from '@waymend/core/choosing/evaluate';
+import type { Evaluation } from '@waymend/core/choosing/evaluate';
 import { frontier } from '@waymend/core/choosing/frontier';
 import { plan } from '@waymend/core/choosing/plan';
 import type { Aim, Outcome, Problem } from '@waymend/core/choosing/problem';
@@ -34,6 +36,10 @@ function figures(outcome: Outcome): string {
     : outcome.kind;
 }
 
+function counted({ loss, grams, pieces, cents }: Evaluation): string {
+  return `${loss} ${grams} ${pieces} ${cents}`;
+}
+
 describe('choosing against every subset', () => {
   it('[M6] the planner and brute force agree exactly on loss, grams and pieces of 2,000 random problems', () => {
     const wrong: string[] = [];
@@ -47,6 +53,21 @@ describe('choosing against every subset', () => {
           : `${best.evaluation.loss} ${best.evaluation.grams} ${best.evaluation.pieces}`;
       const found = figures(plan(problem, aim, solver));
       if (found !== truth) wrong.push(`#${number}: ${found}, not ${truth}`);
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  it('[M8] what is ruled out at the root may go however little it is: 800 random problems, shrunk again and again', () => {
+    const wrong: string[] = [];
+    for (let number = 1; number <= 800; number++) {
+      const problem = small(number);
+      for (const aim of [{ kind: 'best-chance' }, { kind: 'least-mass', maxLoss: 900 }] as const) {
+        const best = bruteForce(problem, aim);
+        const found = plan(problem, aim, solver, { shrinkFrom: 0 });
+        const truth = best === null ? 'no-plan' : counted(best.evaluation);
+        const said = found.kind === 'proven' ? counted(evaluate(problem, found.choice)) : found.kind;
+        if (said !== truth) wrong.push(`#${number} ${aim.kind}: ${said}, not ${truth}`);
+      }
     }
     expect(wrong).toEqual([]);
   });
@@ -95,9 +116,11 @@ describe('reductions', () => {
               events: 12,
               massShare: 0.4,
             });
-      const reduced = figures(plan(problem, { kind: 'best-chance' }, solver));
-      const raw = figures(plan(problem, { kind: 'best-chance' }, solver, { reduce: false }));
-      if (reduced !== raw) wrong.push(`#${number}: ${reduced}, raw ${raw}`);
+      const aim: Aim = { kind: 'best-chance' };
+      const reduced = figures(plan(problem, aim, solver));
+      const shrunk = figures(plan(problem, aim, solver, { shrinkFrom: 0 }));
+      const raw = figures(plan(problem, aim, solver, { reduce: false, shrinkFrom: Infinity }));
+      if (reduced !== raw || shrunk !== raw) wrong.push(`#${number}: ${reduced}, ${shrunk}, raw ${raw}`);
     }
     expect(wrong).toEqual([]);
   });

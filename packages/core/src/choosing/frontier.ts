@@ -2,7 +2,7 @@ import { easiestMass } from './easiest-mass.ts';
 import type { Caps, Control } from './hunt.ts';
 import { measuresOf } from './measures.ts';
 import type { Measure } from './measures.ts';
-import { controlOf } from './plan.ts';
+import { NEVER_SHRUNK, controlOf } from './plan.ts';
 import type { PlanOptions } from './plan.ts';
 import type { Choice, Problem } from './problem.ts';
 import { reduce, unreduced } from './reduce/reduce.ts';
@@ -55,6 +55,7 @@ export function frontier(problem: Problem, solver: Solver, options: FrontierOpti
   assertWellFormed(problem);
   const reduced = options.reduce === false ? unreduced(problem) : reduce(problem, { kind: 'best-chance' });
   const search = new Search(reduced, solver, {
+    ...(options.reduce === false ? NEVER_SHRUNK : {}),
     ...options,
     mostNodes: options.nodesPerPoint ?? NODES_PER_POINT,
   });

@@ -29,6 +29,9 @@ export interface PlanProgress {
   readonly bound: number;
 }
 
+/** A problem solved as it is stays as it is. */
+export const NEVER_SHRUNK: SearchSettings = { shrinkFrom: Infinity };
+
 /**
  * The best choice for an aim, proven; or the best found when stopped, with a certified bound; or why there is none.
  * Loss, grams, pieces and cents are settled one after the other by successive solves, never by weights between them.
@@ -37,7 +40,10 @@ export interface PlanProgress {
 export function plan(problem: Problem, aim: Aim, solver: Solver, options: PlanOptions = {}): Outcome {
   assertWellFormed(problem);
   const reduced = options.reduce === false ? unreduced(problem) : reduce(problem, aim);
-  const search = new Search(reduced, solver, options);
+  const search = new Search(reduced, solver, {
+    ...(options.reduce === false ? NEVER_SHRUNK : {}),
+    ...options,
+  });
   const control = controlOf(reduced, options);
   try {
     const caps: Caps = aim.kind === 'least-mass' ? { loss: aim.maxLoss } : {};

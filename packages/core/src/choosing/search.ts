@@ -114,17 +114,13 @@ function settle(hunt: Hunt, settings: SearchSettings): TreeEnd {
   return end.kind === 'shrinks' ? settleRest(hunt, end.lower, end.upper, settings) : end;
 }
 
-function settleRest(
-  hunt: Hunt,
-  lower: Float64Array,
-  upper: Float64Array,
-  settings: SearchSettings,
-): TreeEnd {
+function settleRest(hunt: Hunt, lower: Float64Array, upper: Float64Array, settings: SearchSettings): TreeEnd {
   const { ground, row, control } = hunt;
   const rest = shrunk(ground.reduced, ground.model, lower, upper);
   if (rest.impossible) return { kind: 'proven' };
   // What was ruled out may have been idle already; then the smaller problem would only be built for nothing.
-  if (sizeOf(rest) > MOST_LEFT * sizeOf(ground.reduced)) return settle(hunt, { ...settings, shrinkFrom: Infinity });
+  if (sizeOf(rest) > MOST_LEFT * sizeOf(ground.reduced))
+    return settle(hunt, { ...settings, shrinkFrom: Infinity });
   const lifted = (found: Found): Found => ({ ...found, choice: rest.lift(found.choice) });
   const { onProgress, ...when } = control;
   const within: Control = onProgress

@@ -149,6 +149,27 @@ describe('reduce, one reduction at a time', () => {
     expect(left(pair)).toEqual(['p0', 'p1', 'p2']);
   });
 
+  it('[M3] of two equal wrenches the second is asked for only where both are needed', () => {
+    // Any wrench, or the socket (2); and a pair: both wrenches, or one with the socket.
+    const pair = problem(
+      [8, 8, 7, 30],
+      [any(way(0), way(1), way(2)), any(way(0, 1), way(0, 2), way(1, 2)), any(way(2)), any(way(3))],
+      [
+        [[0], 5],
+        [[1], 9],
+        [[2], 1],
+        [[3], 1],
+      ],
+    );
+    const { problem: small } = reduce(pair, { kind: 'best-chance' });
+    const ways = small.needs.flatMap((need) => (need.kind === 'any' ? need.ways : []));
+    const second = ways.filter(({ pieces }) => pieces.some((p) => small.pieces[p]?.id === 'p1'));
+    expect(second).toEqual([]);
+    // A heavier one that does more than the first keeps its own ways.
+    const more = { ...pair, needs: [...pair.needs.slice(0, 3), any(way(3), way(1))] };
+    expect(left(more)).toContain('p1');
+  });
+
   it('equal needs are one, and events on them add up', () => {
     const same = problem(
       [10, 20, 30],
