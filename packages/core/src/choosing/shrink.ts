@@ -1,5 +1,5 @@
 import type { ChoiceModel } from './model.ts';
-import type { Need, Piece, Problem } from './problem.ts';
+import type { Need, Piece } from './problem.ts';
 import { reduceFurther } from './reduce/reduce.ts';
 import type { Reduced } from './reduce/reduce.ts';
 

@@ -1,5 +1,5 @@
 import { OPEN } from './draft.ts';
-import type { Atom, Draft } from './draft.ts';
+import type { Atom, Draft, DraftNeed } from './draft.ts';
 import { occurrences, replaceable } from './occurrences.ts';
 import type { Occurrence } from './occurrences.ts';
 
@@ -14,8 +14,9 @@ import type { Occurrence } from './occurrences.ts';
  * before i. Of the optima take one whose ranks add up to the least. It carries no i without its j, for the exchange
  * would give an optimum of a lesser sum. In such a choice a way that names i but not j is never missed: when it is complete, so is
  * its rival, which names lower ranks; should that be left out too, so is the rival's own rival, and ranks cannot fall for
- * ever. So all ways and options that name some i without its j go at once. This optimum keeps its value, the value of
- * no choice becomes better than it truly is, and what remains is a problem like any other.
+ * ever. So all ways and options that name some i without its j go at once. A count that the pieces before i reach without it
+ * does not need i either: where i comes, they are all there (of five equal wrenches a pair needs two). This
+ * optimum keeps its value, the value of no choice becomes better than it truly is, and what remains is a problem like any other.
  *
  * What is gained: the relaxation cannot carry half of each of two copies any more and count the need as met by both.
  */
@@ -26,7 +27,7 @@ export function dropSecondChoices(draft: Draft): void {
   draft.pieces.forEach((piece, i) => {
     if (draft.state[i] !== OPEN || piece.wholes.length > 0) return;
     const named = of[i] ?? [];
-    const found = candidates(named, i, draft.pieceCount).filter(
+    const found = candidates(draft, named, units[i], i).filter(
       (j) => ranksBefore(draft, j, i) && givesWay(named, units, i, j),
     );
     if (found.length > 0) firsts.set(i, found);
@@ -35,7 +36,10 @@ export function dropSecondChoices(draft: Draft): void {
   const idle = (atoms: readonly Atom[]): boolean =>
     atoms.some((atom) => firsts.get(atom)?.some((first) => !atoms.includes(first)) === true);
   for (const need of draft.needs) {
-    if (need.kind !== 'any') continue;
+    if (need.kind === 'enough') {
+      dropThirdChoices(draft, need, firsts);
+      continue;
+    }
     const ways = need.ways.filter((way) => !idle(way));
     draft.changes += need.ways.length - ways.length;
     need.ways = ways;
@@ -47,8 +51,34 @@ export function dropSecondChoices(draft: Draft): void {
   });
 }
 
-/** Pieces that could come before i in the list of it with fewest rivals. */
-function candidates(named: readonly Occurrence[], i: number, pieceCount: number): number[] {
+function dropThirdChoices(
+  draft: Draft,
+  need: Extract<DraftNeed, { kind: 'enough' }>,
+  firsts: ReadonlyMap<number, readonly number[]>,
+): void {
+  const given = new Map(need.from.map(({ piece, units }) => [piece, units]));
+  const reached = (i: number): boolean =>
+    (firsts.get(i) ?? []).reduce((sum, j) => sum + (given.get(j) ?? 0), 0) >= need.units;
+  const from = need.from.filter(({ piece }) => !reached(piece));
+  draft.changes += need.from.length - from.length;
+  need.from = from;
+}
+
+/** Pieces that could come before i in one of its lists: the count with fewest pieces, or the list with fewest rivals. */
+function candidates(
+  draft: Draft,
+  named: readonly Occurrence[],
+  counted: ReadonlyMap<number, number> | undefined,
+  i: number,
+): number[] {
+  const { pieceCount } = draft;
+  let parts: number[] | null = null;
+  for (const n of counted?.keys() ?? []) {
+    const need = draft.needs[n];
+    if (need?.kind !== 'enough' || (parts && parts.length <= need.from.length)) continue;
+    parts = need.from.map(({ piece }) => piece);
+  }
+  if (parts) return parts.filter((j) => j !== i);
   const [one, ...others] = named;
   if (!one) return [];
   const fewest = others.reduce((a, b) => (b.rivals.length < a.rivals.length ? b : a), one);
