@@ -2,6 +2,7 @@ import { Suspense, useEffect } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Redirect, Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { useQuestion } from './shell/aim.ts';
 import { PLACES } from './shell/places.ts';
 import { Sheet } from './shell/sheet.tsx';
 import { useRecord, useSettings, useStores } from './shell/stores.tsx';
@@ -36,7 +37,8 @@ function usePlanning(): void {
   const { garage } = useRecord();
   const { tripId } = useTrip();
   const { wording } = useSettings();
+  const question = useQuestion();
   useEffect(() => {
-    desk.ask(tripId === null ? null : { garage, trip: tripId, question: { aim: { kind: 'best-chance' } } });
-  }, [desk, garage, tripId, wording]);
+    desk.ask(tripId === null ? null : { garage, trip: tripId, question });
+  }, [desk, garage, tripId, wording, question]);
 }

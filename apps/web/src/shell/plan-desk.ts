@@ -4,7 +4,7 @@ import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import type { Question } from '@waymend/planner/plan/plan-trip';
 import type { PlannerClient, Ticket } from '../worker/client.ts';
-import type { CurvePoint, ProofProgress, Reply } from '../worker/protocol.ts';
+import type { Clash, CurvePoint, ProofProgress, Reply } from '../worker/protocol.ts';
 
 /** What the screens show of the plan for the trip that is open. */
 export interface PlanState {
@@ -18,6 +18,8 @@ export interface PlanState {
   readonly seconds: number | null;
   /** Why there is no kit: which limits clash, in sentences. */
   readonly noPlan: readonly string[] | null;
+  /** The limits that could give way, and by how much. */
+  readonly clashes: readonly Clash[];
   /** Why the garage cannot be planned for yet: what is missing or refused. */
   readonly refusals: readonly Refusal[];
   readonly broken: string | null;
@@ -32,6 +34,7 @@ const NOTHING: PlanState = {
   progress: null,
   seconds: null,
   noPlan: null,
+  clashes: [],
   refusals: [],
   broken: null,
   curve: [],
@@ -133,6 +136,7 @@ export class PlanDesk {
           fresh: true,
           answer: null,
           noPlan: reply.sentences,
+          clashes: reply.clashes,
           refusals: [],
         });
         return;
@@ -154,15 +158,16 @@ export class PlanDesk {
     }
   }
 
-  /** The curve has no limit on mass: the handle shows what more or less would bring. */
+  /** Whatever is aimed at, the curve shows the best chance of each mass: the handle says what more or less would bring. */
   private askCurve({ garage, trip, question }: Asked): void {
     const asked = this.asked;
+    const { limitGrams: _, ...kept } = question;
     let points: readonly CurvePoint[] = [];
     const request = {
       kind: 'curve',
       garage,
       trip,
-      question: { ...question, aim: { kind: 'best-chance' }, limitGrams: null },
+      question: { ...kept, aim: { kind: 'best-chance' } },
       points: CURVE_POINTS,
     } as const;
     this.curveTicket = this.client.ask(request, (reply) => {

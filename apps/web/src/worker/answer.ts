@@ -5,6 +5,7 @@ import { readGarage } from '@waymend/garage/file/read-garage';
 import { writeGarage } from '@waymend/garage/file/write-garage';
 import type { Garage } from '@waymend/garage/record/schema';
 import { curve } from './kit/curve.ts';
+import { kit } from './kit/kit.ts';
 import { planning } from './kit/planning.ts';
 import type { Reply, Request } from './protocol.ts';
 import { answerTrip } from './trip/answer-trip.ts';
@@ -27,6 +28,11 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
       return;
     case 'curve':
       curve(request, errand);
+      return;
+    case 'kit/sizes':
+    case 'kit/shop':
+    case 'kit/renewal':
+      kit(request, errand);
       return;
     case 'open': {
       const opened = await open(request.bytes, request.name);

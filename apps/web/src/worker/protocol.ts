@@ -1,4 +1,5 @@
 import type { BelongingsReply, BelongingsRequest } from './belongings/protocol.ts';
+import type { KitReply, KitRequest } from './kit/protocol.ts';
 import type { TripReply, TripRequest } from './trip/protocol.ts';
 import type { VehicleReply, VehicleRequest } from './vehicle/protocol.ts';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
@@ -28,6 +29,7 @@ export type Request =
   | { readonly kind: 'open'; readonly bytes: Uint8Array; readonly name: string }
   | { readonly kind: 'write'; readonly garage: Garage }
   | BelongingsRequest
+  | KitRequest
   | TripRequest
   | VehicleRequest;
 
@@ -38,11 +40,19 @@ export interface Asking {
   readonly wording: Wording;
 }
 
+/** A limit that would make room by giving way, and by how much: grams, millilitres, cents ('mass', 'load rear' ...). */
+export interface Clash {
+  readonly limit: string;
+  readonly shortBy: number;
+}
+
 /** One point of the curve as the screen draws it. */
 export interface CurvePoint {
   readonly grams: number;
   readonly pieces: number;
-  /** Chance of driving home unaided, 0..1. */
+  /** Belongings that come, by id. */
+  readonly belongings: readonly string[];
+  /** Chance of driving home unaided with the rates of this mass, 0..1. */
   readonly unaided: number;
   readonly proven: boolean;
   /** Loss that could at most still be avoided, as a share; 0 when proven. */
@@ -61,7 +71,7 @@ export type Reply =
   /** A kit at once, with its certified gap, while the proof runs; then the answer to stay. */
   | { readonly kind: 'plan'; readonly answer: PlanAnswer; readonly final: boolean; readonly seconds: number }
   | { readonly kind: 'proof'; readonly progress: ProofProgress }
-  | { readonly kind: 'no-plan'; readonly sentences: readonly string[] }
+  | { readonly kind: 'no-plan'; readonly sentences: readonly string[]; readonly clashes: readonly Clash[] }
   | { readonly kind: 'curve-point'; readonly point: CurvePoint }
   | {
       readonly kind: 'curve';
@@ -73,6 +83,7 @@ export type Reply =
   | { readonly kind: 'garage'; readonly garage: Garage }
   | { readonly kind: 'text'; readonly text: string }
   | BelongingsReply
+  | KitReply
   | TripReply
   | VehicleReply
   /** The input was not accepted; nothing changed. */

@@ -52,7 +52,12 @@ export interface Solved {
 
 export type SolvedOrNot =
   | { readonly kind: 'solved'; readonly solved: Solved }
-  | { readonly kind: 'no-plan'; readonly sentences: readonly string[] }
+  /** `clashes`: what could give way, in the units of the limits (grams, millilitres, cents). */
+  | {
+      readonly kind: 'no-plan';
+      readonly sentences: readonly string[];
+      readonly clashes: Extract<Outcome, { kind: 'no-plan' }>['clashes'];
+    }
   | { readonly kind: 'refused'; readonly refusal: Refusal };
 
 export function prepare(garage: Garage, tripId: string, trade: Trade, ask: Ask = {}): Result<Prepared> {
@@ -77,6 +82,7 @@ export function solve(
       return {
         kind: 'no-plan',
         sentences: clashSentences({ ...prepared, chance: chanceOf(question) }, outcome),
+        clashes: outcome.clashes,
       };
     case 'failed':
       return {

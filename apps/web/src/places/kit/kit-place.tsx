@@ -1,12 +1,48 @@
-import { usePlan } from '../../shell/stores.tsx';
+import { lazy } from 'react';
+import { useTranslation } from 'react-i18next';
+import { Redirect, Route, Switch } from 'wouter';
+import { SubPlaces } from '../../shell/sub-places.tsx';
+import { NeedsPlan } from './needs-plan.tsx';
+import { KitSheet } from './sheet/kit-sheet.tsx';
 
+const GapsSheet = lazy(() => import('./gaps/gaps-sheet.tsx').then((m) => ({ default: m.GapsSheet })));
+const LimitsSheet = lazy(() => import('./limits/limits-sheet.tsx').then((m) => ({ default: m.LimitsSheet })));
+
+/** The answer and everything that changes or explains it: limits, gaps, comparison, paper. */
 export function KitPlace() {
-  const { answer, curve, seconds } = usePlan();
+  const { t } = useTranslation();
   return (
     <>
-      <h1>{answer?.unaided.words ?? ''}</h1>
-      <p>{seconds}</p>
-      <p>{curve.length}</p>
+      <SubPlaces
+        sheets={[
+          { to: '/kit/answer', label: t('kit.title') },
+          { to: '/kit/limits', label: t('kit.limits') },
+          { to: '/kit/gaps', label: t('gaps.title') },
+        ]}
+      />
+      <Switch>
+        <Route path="/kit/answer">
+          <NeedsPlan>{(answer) => <KitSheet answer={answer} />}</NeedsPlan>
+        </Route>
+        <Route path="/kit/limits">
+          <LimitsSheet />
+        </Route>
+        <Route path="/kit/gaps/:failure?">
+          {({ failure }) => (
+            <NeedsPlan>
+              {(answer) => (
+                <GapsSheet
+                  answer={answer}
+                  chosen={failure === undefined ? null : decodeURIComponent(failure)}
+                />
+              )}
+            </NeedsPlan>
+          )}
+        </Route>
+        <Route>
+          <Redirect to="/kit/answer" />
+        </Route>
+      </Switch>
     </>
   );
 }

@@ -13,8 +13,22 @@ import type { Request } from '../protocol.ts';
 /** Longest a proof may take before the best kit so far is shown with its gap. */
 const PATIENCE_SECONDS = 60;
 
-/** The last trip that was planned, so that a question about its answer does not plan it again. */
-let last: { readonly key: string; readonly prepared: Prepared; readonly solved: Solved } | null = null;
+/** A plan that stands, so that a question about it, or the way back to it, does not plan it again. */
+interface Kept {
+  readonly key: string;
+  readonly prepared: Prepared;
+  readonly solved: Solved;
+}
+
+/** Plans kept, newest first: what undo goes back to, and the two sides of a comparison. */
+const KEPT = 4;
+let kept: readonly Kept[] = [];
+
+/** The plan of this trip and question, if it is still at hand. */
+export function keptPlan(garage: Garage, trip: string, question: Question): Kept | undefined {
+  const key = keyOf(garage, trip, question);
+  return kept.find((one) => one.key === key);
+}
 
 /** Plans a trip: a kit at once with its certified gap, then the proven one. `why` explains one thing of that plan. */
 export function planning(request: Extract<Request, { kind: 'plan' | 'why' }>, errand: Errand): void {
@@ -22,8 +36,11 @@ export function planning(request: Extract<Request, { kind: 'plan' | 'why' }>, er
   const { say } = errand;
   const started = errand.clock();
   const key = keyOf(garage, trip, question);
-  if (request.kind === 'why' && last?.key === key) {
-    explain(last.prepared, last.solved, request, errand);
+  const known = keptPlan(garage, trip, question);
+  if (known !== undefined && (request.kind === 'why' || known.solved.outcome.kind === 'proven')) {
+    kept = [known, ...kept.filter((one) => one !== known)];
+    if (request.kind === 'why') explain(known.prepared, known.solved, request, errand);
+    else show(known.prepared, question, known.solved, started, errand, true);
     return;
   }
   const prepared = prepare(garage, trip, SHIPPED_TRADE, question);
@@ -43,13 +60,17 @@ export function planning(request: Extract<Request, { kind: 'plan' | 'why' }>, er
   const done = solved(prepared.value, question, errand, errand.solver, PATIENCE_SECONDS);
   switch (done.kind) {
     case 'no-plan':
-      say({ kind: 'no-plan', sentences: done.sentences }, true);
+      say({ kind: 'no-plan', sentences: done.sentences, clashes: done.clashes }, true);
       return;
     case 'refused':
       say(errand.stopAsked() ? { kind: 'stopped' } : { kind: 'refused', refusals: [done.refusal] }, true);
       return;
     case 'solved':
-      last = { key, prepared: prepared.value, solved: done.solved };
+      // A proof that was stopped may be asked for again.
+      kept = [
+        { key, prepared: prepared.value, solved: done.solved },
+        ...kept.filter((one) => one.key !== key),
+      ].slice(0, KEPT);
       if (request.kind === 'why') explain(prepared.value, done.solved, request, errand);
       else show(prepared.value, question, done.solved, started, errand, true);
   }
