@@ -10,6 +10,7 @@ import { openSettings, showScheme } from './shell/settings.ts';
 import { StoresProvider } from './shell/stores.tsx';
 import { browserPort, watchVersions } from './shell/versions.ts';
 import { openWords } from './words/words.ts';
+import { READER } from './worker/belongings/reader-name.ts';
 import { PlannerClient } from './worker/client.ts';
 import './look/tokens.css';
 import './look/base.css';
@@ -21,6 +22,11 @@ const client = new PlannerClient(
   () => settings.getState().wording,
 );
 client.warm();
+// Starts when the first list is typed or the catalogue is looked into.
+const reader = new PlannerClient(
+  () => new Worker(new URL('./worker/planner-worker.ts', import.meta.url), { type: 'module', name: READER }),
+  () => settings.getState().wording,
+);
 function show(scheme = settings.getState().scheme): void {
   showScheme(scheme, document.documentElement, darkQuery.matches);
 }
@@ -40,6 +46,7 @@ if (record.ok) {
           stores={{
             record: record.value,
             client,
+            reader,
             desk: new PlanDesk(client),
             settings,
             versions,

@@ -1,16 +1,26 @@
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
-import type { IdMaker } from './import/import-into.ts';
-import { idFromContent } from './import/import-into.ts';
-import type { NotUnderstood } from './import/reading.ts';
 import type { Belonging, Garage } from './record/schema.ts';
-import { belonging } from './record/schema.ts';
 
-/** A new garage with fields of one belonging changed; refuses an id that is not there. */
-export function changeBelonging(garage: Garage, id: string, fields: Partial<Belonging>): Result<Garage> {
+// Types only above: a page may edit without loading what reads files.
+
+/** Fields that may be left out of a belonging again. */
+export type Clearable = {
+  [K in keyof Belonging]-?: undefined extends Belonging[K] ? K : never;
+}[keyof Belonging];
+
+/** A new garage with fields of one belonging changed and others left out; refuses an id that is not there. */
+export function changeBelonging(
+  garage: Garage,
+  id: string,
+  fields: Partial<Belonging>,
+  clear: readonly Clearable[] = [],
+): Result<Garage> {
   const before = Object.hasOwn(garage.belongings, id) ? garage.belongings[id] : undefined;
   if (before === undefined) return unknown(id);
-  return ok({ ...garage, belongings: { ...garage.belongings, [id]: { ...before, ...fields } } });
+  const after: Belonging = { ...before, ...fields };
+  for (const field of clear) Reflect.deleteProperty(after, field);
+  return ok({ ...garage, belongings: { ...garage.belongings, [id]: after } });
 }
 
 /** A new garage without a belonging; with a boxed set go the things inside it. */
@@ -41,19 +51,6 @@ export function takeOutOfSet(garage: Garage, id: string): Result<Garage> {
   if (piece === undefined) return unknown(id);
   const { inside: _, ...alone } = piece;
   return ok({ ...garage, belongings: { ...garage.belongings, [id]: alone } });
-}
-
-/** Adds a line that was not understood as the owner's own thing: counted and carried, but nothing is planned with it. */
-export function addAsOwnThing(
-  garage: Garage,
-  line: Pick<NotUnderstood, 'text'>,
-  grams?: number,
-  makeId: IdMaker = idFromContent,
-): { readonly garage: Garage; readonly id: string } {
-  const id = makeId(line.text, (candidate) => Object.hasOwn(garage.belongings, candidate));
-  const text = line.text.slice(0, 200);
-  const own = belonging.parse({ name: text, line: text, ...(grams === undefined ? {} : { grams }) });
-  return { garage: { ...garage, belongings: { ...garage.belongings, [id]: own } }, id };
 }
 
 function unknown(id: string): Result<never> {

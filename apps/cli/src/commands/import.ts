@@ -6,10 +6,9 @@ import { textOfBytes } from '@waymend/garage/file/text-of-bytes';
 import { writeGarage } from '@waymend/garage/file/write-garage';
 import { importInto } from '@waymend/garage/import/import-into';
 import { teach } from '@waymend/garage/import/own-words';
-import { readList } from '@waymend/garage/import/read-list';
-import { readSpreadsheet } from '@waymend/garage/import/read-spreadsheet';
-import { looksLikeTable, readTable } from '@waymend/garage/import/read-table';
+import { readAny } from '@waymend/garage/import/read-any';
 import type { ImportReading } from '@waymend/garage/import/reading';
+import { DOUBTFUL } from '@waymend/garage/import/reading';
 import type { Garage } from '@waymend/garage/record/schema';
 import { FILE_VERSION, garageFile } from '@waymend/garage/record/schema';
 import type { ExitCode, Io } from '../io.ts';
@@ -17,9 +16,6 @@ import { EXIT } from '../io.ts';
 import { importText } from '../text/import-text.ts';
 import { paintFor } from '../text/paint.ts';
 import { readBytes, refuse, writeText } from './garage-at.ts';
-
-/** Belongings below this confidence are shown for a second look. */
-const DOUBTFUL = 0.75;
 
 /** Reads a list into a garage; writes only when asked to, and then all or nothing. */
 export async function importCommand(
@@ -38,9 +34,9 @@ export async function importCommand(
   if (list !== undefined) {
     const bytes = await readBytes(io, list);
     if (bytes === null) return EXIT.refused;
-    const read = await readAny(bytes, list, garage);
+    const read = await readAny(bytes, { words: garage.words, name: list });
     if (!read.ok) return stop(io, read.error);
-    reading = read.value;
+    reading = read.value.reading;
     const filled = importInto(garage, reading.matches);
     garage = filled.garage;
     repeated = filled.repeated.length;
@@ -130,15 +126,6 @@ function teachAll(garage: Garage, given: unknown): Result<Garage> {
     taught = next.value;
   }
   return ok(taught);
-}
-
-async function readAny(bytes: Uint8Array, name: string, garage: Garage): Promise<Result<ImportReading>> {
-  const options = { words: garage.words, name };
-  if (bytes[0] === 0x50 && bytes[1] === 0x4b) return readSpreadsheet(bytes, options);
-  const text = textOfBytes(bytes, name);
-  if (!text.ok) return text;
-  const table = /\.(csv|tsv)$/i.test(name) || looksLikeTable(text.value);
-  return table ? readTable(text.value, options) : readList(text.value, options);
 }
 
 function stop(io: Io, error: Refusal): ExitCode {

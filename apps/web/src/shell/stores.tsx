@@ -10,6 +10,8 @@ import type { Versions, VersionState } from './versions.ts';
 export interface Stores {
   readonly record: GarageRecord;
   readonly client: PlannerClient;
+  /** A second worker, for reading only: what is typed is understood while a proof runs in the first. */
+  readonly reader: PlannerClient;
   readonly desk: PlanDesk;
   readonly settings: SettingsStore;
   readonly versions: Versions;

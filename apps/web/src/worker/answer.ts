@@ -4,6 +4,7 @@ import { textOfBytes } from '@waymend/garage/file/text-of-bytes';
 import { readGarage } from '@waymend/garage/file/read-garage';
 import { writeGarage } from '@waymend/garage/file/write-garage';
 import type { Garage } from '@waymend/garage/record/schema';
+import { answerBelongings } from './belongings/answer-belongings.ts';
 import { curve } from './kit/curve.ts';
 import { kit } from './kit/kit.ts';
 import { planning } from './kit/planning.ts';
@@ -48,6 +49,16 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     case 'trip/start':
     case 'trip/jobs':
       say(answerTrip(request), true);
+      return;
+    case 'belongings/catalogue':
+    case 'belongings/find':
+    case 'belongings/read':
+    case 'belongings/read-file':
+    case 'belongings/make':
+    case 'belongings/teach':
+    case 'belongings/size':
+    case 'belongings/csv':
+      say(await answerBelongings(request), true);
       return;
   }
 }

@@ -1,11 +1,19 @@
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import wasmUrl from 'highs/runtime?url';
+import type { Solver } from '@waymend/core/choosing/solver-port';
 import { answer } from './answer.ts';
+import { READER } from './belongings/reader-name.ts';
 import type { Answering, Asking, Start } from './protocol.ts';
 import { ownNames, worded } from './trip/worded.ts';
 
-/** The one long-lived worker: reads, plans, proves and explains, so that the page never waits. */
-const solver = createHighsSolver({ locateFile: () => wasmUrl });
+/**
+ * The long-lived worker: reads, plans, proves and explains, so that the page never waits. A second one of it, named for
+ * reading, answers while a proof runs in the first; it loads no solver.
+ */
+const solver: Promise<Solver> =
+  self.name === READER
+    ? Promise.resolve({ solve: () => ({ kind: 'failed', cause: 'the reader solves nothing' }) })
+    : createHighsSolver({ locateFile: () => wasmUrl });
 let stop: Int32Array | null = null;
 
 addEventListener('message', ({ data }: MessageEvent<Start | Asking>) => {

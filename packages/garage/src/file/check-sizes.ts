@@ -1,3 +1,4 @@
+import type { Size } from '@waymend/core/fastening/size';
 import { parseSize } from '@waymend/core/fastening/size';
 import { inMillimetres } from '@waymend/core/quantity/units';
 import type { Refusal } from '@waymend/core/result';
@@ -20,8 +21,8 @@ export function doubtfulSizes(garage: Garage, at: PlaceInFile): readonly Refusal
     if (!size.ok) {
       refusals.push(at.refusal('size-unknown', path, `${whose}: ${size.error.message}`));
     } else if (!confirmed && !isOfAStandard(size.value, of)) {
-      const metric = size.value.kind === 'across-flats' && size.value.system === 'metric';
-      const near = metric ? `, ${nearestMetric(inMillimetres(size.value.width))} mm is the nearest` : '';
+      const nearest = nearestStandard(size.value);
+      const near = nearest === null ? '' : `, ${nearest} is the nearest`;
       refusals.push(
         at.refusal(
           'size-off-standard-ask',
@@ -41,4 +42,11 @@ export function doubtfulSizes(garage: Garage, at: PlaceInFile): readonly Refusal
     look(['belongings', id, 'size'], `belonging ${id}`, size, confirmed, 'tool');
   }
   return refusals;
+}
+
+/** The nearest size of the metric series, as marked; null for sizes of other kinds. */
+export function nearestStandard(size: Size): string | null {
+  return size.kind === 'across-flats' && size.system === 'metric'
+    ? `${nearestMetric(inMillimetres(size.width))} mm`
+    : null;
 }

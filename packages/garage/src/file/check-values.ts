@@ -1,6 +1,7 @@
 import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
 import type { Refusal } from '@waymend/core/result';
 import type { Belonging, Garage } from '../record/schema.ts';
+import { isOddMass } from '../record/odd-mass.ts';
 import type { PlaceInFile } from './place-in-file.ts';
 
 /** Least and greatest that can be meant at all, in the unit the key names; `id` of the refusal on each side. */
@@ -128,25 +129,15 @@ export function doubtfulValues(garage: Garage, at: PlaceInFile): readonly Refusa
 
 /** Above the tightest joints of light vehicles (estimate). */
 const MOST_LIKELY_TORQUE = 800;
-/** An own thing heavier than a wheel and less than a gram is asked about (estimate). */
-const HEAVIEST_OWN_GRAMS = 60_000;
-const TIMES_OFF = 4;
-
 function massToAsk(id: string, { is, name, grams, confirmed, copies }: Belonging): string | null {
-  if (confirmed || grams === undefined || grams < 0) return null;
-  const confirm = 'if it is right, add "confirmed: true"';
+  if (confirmed || grams === undefined) return null;
   const usual = is === undefined ? undefined : BELONGING_BY_ID.get(is);
+  if (!isOddMass(grams, usual?.grams ?? null)) return null;
+  const confirm = 'if it is right, add "confirmed: true"';
   const each = copies > 1 ? 'one of ' : '';
-  if (usual === undefined) {
-    if (grams >= 1 && grams <= HEAVIEST_OWN_GRAMS) return null;
-    return `${each}${id} (${name ?? 'your own thing'}) weighs ${massText(grams)}; ${confirm}`;
-  }
-  // The smallest pieces vary by themselves; 100 g either way is never worth a question.
-  const off =
-    Math.abs(grams - usual.grams) > 100 &&
-    (grams > usual.grams * TIMES_OFF || grams * TIMES_OFF < usual.grams);
-  if (!off || usual.grams === 0) return null;
-  return `${each}${id} (${usual.name}) weighs ${massText(grams)} where about ${massText(usual.grams)} is usual; ${confirm}`;
+  return usual === undefined
+    ? `${each}${id} (${name ?? 'your own thing'}) weighs ${massText(grams)}; ${confirm}`
+    : `${each}${id} (${usual.name}) weighs ${massText(grams)} where about ${massText(usual.grams)} is usual; ${confirm}`;
 }
 
 function massText(grams: number): string {

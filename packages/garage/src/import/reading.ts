@@ -1,3 +1,6 @@
+/** Belongings read with less confidence than this are shown for a second look. */
+export const DOUBTFUL = 0.75;
+
 /** One belonging understood from a list. */
 export interface ThingMatch {
   readonly kind: 'thing';

@@ -1,16 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-  addAsOwnThing,
-  carrySet,
-  changeBelonging,
-  contentsOf,
-  removeBelonging,
-  takeOutOfSet,
-} from '../../src/edit.ts';
+import { carrySet, changeBelonging, contentsOf, removeBelonging, takeOutOfSet } from '../../src/edit.ts';
 import { readGarage } from '../../src/file/read-garage.ts';
 import { writeGarage } from '../../src/file/write-garage.ts';
 import { exportCsv } from '../../src/import/export-csv.ts';
 import { importInto } from '../../src/import/import-into.ts';
+import { addAsOwnThing } from '../../src/import/own-thing.ts';
 import { readTable } from '../../src/import/read-table.ts';
 import type { Garage } from '../../src/record/schema.ts';
 import { SMALL } from '../small-garage.ts';

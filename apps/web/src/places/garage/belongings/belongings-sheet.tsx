@@ -1,6 +1,19 @@
-import { useTranslation } from 'react-i18next';
+import { Redirect, Route, Switch } from 'wouter';
+import { ListSheet } from './list/list-sheet.tsx';
 
+/** What is owned and what is for sale: the list, and the ways things get into it. */
 export function BelongingsSheet() {
-  const { t } = useTranslation();
-  return <h1>{t('belongings.title')}</h1>;
+  return (
+    <Switch>
+      <Route path="/garage/belongings/thing/:id">
+        {({ id }) => <ListSheet thing={decodeURIComponent(id)} />}
+      </Route>
+      <Route path="/garage/belongings">
+        <ListSheet thing={null} />
+      </Route>
+      <Route>
+        <Redirect to="/garage/belongings" />
+      </Route>
+    </Switch>
+  );
 }

@@ -1,0 +1,15 @@
+/** Exactly, by definition of the pound. */
+const GRAMS_PER_OUNCE = 453.59237 / 16;
+
+/** What a scale in the hand shows: whole grams, or ounces to a tenth. */
+export type ScaleUnit = 'g' | 'oz';
+
+/** Whole grams of a reading. */
+export function gramsOf(reading: number, unit: ScaleUnit): number {
+  return Math.round(unit === 'g' ? reading : reading * GRAMS_PER_OUNCE);
+}
+
+/** The reading a scale of that unit would show. */
+export function readingOf(grams: number, unit: ScaleUnit): number {
+  return unit === 'g' ? Math.round(grams) : Math.round((grams / GRAMS_PER_OUNCE) * 10) / 10;
+}
