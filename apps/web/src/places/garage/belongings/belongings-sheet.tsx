@@ -1,10 +1,16 @@
+import { lazy } from 'react';
 import { Redirect, Route, Switch } from 'wouter';
 import { ListSheet } from './list/list-sheet.tsx';
+
+const PasteSheet = lazy(() => import('./paste/paste-sheet.tsx').then((m) => ({ default: m.PasteSheet })));
 
 /** What is owned and what is for sale: the list, and the ways things get into it. */
 export function BelongingsSheet() {
   return (
     <Switch>
+      <Route path="/garage/belongings/paste">
+        <PasteSheet />
+      </Route>
       <Route path="/garage/belongings/thing/:id">
         {({ id }) => <ListSheet thing={decodeURIComponent(id)} />}
       </Route>

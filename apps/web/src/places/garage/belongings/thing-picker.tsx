@@ -38,7 +38,11 @@ export function ThingPicker({ label, start, onChoose, offer = [] }: ThingPickerP
         aria-label={t('belongings.pickList')}
         items={items}
         onAction={(key) => onChoose(String(key))}
-        renderEmptyState={() => <p className="picker-item">{t('belongings.pickNone')}</p>}
+        renderEmptyState={() => (
+          <p className="picker-item">
+            {t(search.trim() === '' ? 'belongings.pickType' : 'belongings.pickNone')}
+          </p>
+        )}
       >
         {(line) => (
           <ListBoxItem
