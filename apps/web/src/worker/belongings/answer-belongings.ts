@@ -1,4 +1,5 @@
 import { BELONGINGS } from '@waymend/catalogue/belongings/all';
+import { BOXED_SETS } from '@waymend/catalogue/boxed-sets';
 import { parseSize } from '@waymend/core/fastening/size';
 import type { Refusal, Result } from '@waymend/core/result';
 import { nearestStandard } from '@waymend/garage/file/check-sizes';
@@ -13,8 +14,9 @@ import { readList } from '@waymend/garage/import/read-list';
 import type { ImportMatch, ImportReading } from '@waymend/garage/import/reading';
 import type { Garage } from '@waymend/garage/record/schema';
 import { catalogueView } from '@waymend/planner/views/catalogue-view';
+import { nameOf } from '@waymend/planner/scene/pieces';
 import type { Reply } from '../protocol.ts';
-import type { BelongingsRequest, Into } from './protocol.ts';
+import type { BelongingsRequest, Into, Suggested } from './protocol.ts';
 
 const EMPTY: ImportReading = { matches: [], notUnderstood: [], headings: [] };
 
@@ -32,20 +34,16 @@ export async function answerBelongings(request: BelongingsRequest): Promise<Repl
       return { kind: 'belongings/found', ids: findThings(request.text, { words: request.words }) };
     case 'belongings/read': {
       // An empty field is not a refusal: nothing has been typed yet.
-      if (request.text.trim() === '') return { kind: 'belongings/reading', reading: EMPTY, list: null };
-      return replyOf(readList(request.text, { words: request.words }), (reading) => ({
-        kind: 'belongings/reading',
-        reading,
-        list: null,
-      }));
+      if (request.text.trim() === '') return readingReply(EMPTY, null);
+      return replyOf(readList(request.text, { words: request.words }), (reading) =>
+        readingReply(reading, null),
+      );
     }
     case 'belongings/read-file': {
       const { bytes, name, words } = request;
-      return replyOf(await readAny(bytes, { name, words }), ({ reading, list }) => ({
-        kind: 'belongings/reading',
-        reading,
-        list,
-      }));
+      return replyOf(await readAny(bytes, { name, words }), ({ reading, list }) =>
+        readingReply(reading, list),
+      );
     }
     case 'belongings/make':
       return made(request.into, request.matches);
@@ -69,6 +67,18 @@ export async function answerBelongings(request: BelongingsRequest): Promise<Repl
     case 'belongings/csv':
       return { kind: 'text', text: exportCsv(request.garage) };
   }
+}
+
+function readingReply(reading: ImportReading, list: string | null): Reply {
+  const names = new Set(reading.notUnderstood.flatMap(({ suggestion }) => suggestion ?? []));
+  const suggested = [...names].flatMap((name): [string, Suggested][] => {
+    const thing =
+      BELONGINGS.find((entry) => nameOf(entry) === name) ?? BELONGINGS.find((entry) => entry.name === name);
+    if (thing !== undefined) return [[name, { kind: 'thing', id: thing.id }]];
+    const set = BOXED_SETS.find(({ title }) => title === name);
+    return set === undefined ? [] : [[name, { kind: 'set', id: set.id }]];
+  });
+  return { kind: 'belongings/reading', reading, suggested: Object.fromEntries(suggested), list };
 }
 
 function made(into: Into, matches: readonly ImportMatch[]): Reply {

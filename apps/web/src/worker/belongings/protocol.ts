@@ -27,6 +27,11 @@ export type BelongingsRequest =
   | { readonly kind: 'belongings/size'; readonly text: string }
   | { readonly kind: 'belongings/csv'; readonly garage: Garage };
 
+export interface Suggested {
+  readonly kind: 'thing' | 'set';
+  readonly id: string;
+}
+
 /** What of a garage decides ids, places and what is repeated. */
 export type Into = Pick<Garage, 'belongings' | 'bags' | 'berths'>;
 
@@ -34,8 +39,14 @@ export type BelongingsReply =
   | { readonly kind: 'belongings/catalogue'; readonly view: CatalogueView }
   /** Catalogue ids, likeliest first. */
   | { readonly kind: 'belongings/found'; readonly ids: readonly string[] }
-  /** `list` is the text of a typed list that came as a file. */
-  | { readonly kind: 'belongings/reading'; readonly reading: ImportReading; readonly list: string | null }
+  | {
+      readonly kind: 'belongings/reading';
+      readonly reading: ImportReading;
+      /** What the suggestions name: the catalogue's thing or set, by the suggestion's words. */
+      readonly suggested: Readonly<Record<string, Suggested>>;
+      /** The text of a typed list that came as a file. */
+      readonly list: string | null;
+    }
   | {
       readonly kind: 'belongings/made';
       readonly added: Readonly<Record<string, Belonging>>;

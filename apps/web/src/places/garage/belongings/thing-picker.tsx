@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../format/use-format.ts';
@@ -24,11 +24,7 @@ export function ThingPicker({ label, start, onChoose, offer = [] }: ThingPickerP
   const catalogue = useCatalogue();
   const [search, setSearch] = useState(start);
   const found = useFound(useDeferredValue(search));
-  const [shown, setShown] = useState<readonly string[]>(offer);
-  useEffect(() => {
-    if (found !== null) setShown(found);
-  }, [found]);
-  const ids = search === '' ? offer : shown;
+  const ids = search.trim() === '' ? offer : found.ids;
   const items = ids.slice(0, MOST_SHOWN).flatMap((id) => catalogue?.byId.get(id) ?? []);
   return (
     <div className="picker">

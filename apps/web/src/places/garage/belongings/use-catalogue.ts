@@ -1,6 +1,6 @@
 import type { CatalogueLine, CatalogueSet, CatalogueView } from '@waymend/planner/views/catalogue-view';
 import { useEffect, useState } from 'react';
-import { useStores } from '../../../shell/stores.tsx';
+import { useSettings, useStores } from '../../../shell/stores.tsx';
 import type { PlannerClient } from '../../../worker/client.ts';
 
 /** The catalogue as the screens use it: to name things and to leaf through. */
@@ -17,41 +17,43 @@ export function catalogueOf(view: CatalogueView): Catalogue {
   };
 }
 
-/** It never changes while the page is open, so each reader is asked once. */
-const KEPT = new WeakMap<
-  PlannerClient,
-  { catalogue: Catalogue | null; readonly coming: Promise<Catalogue> }
->();
+interface Kept {
+  catalogue: Catalogue | null;
+  readonly coming: Promise<Catalogue>;
+}
 
-function fetched(reader: PlannerClient) {
-  const before = KEPT.get(reader);
+/** It never changes while the page is open, but for whose words it is in. */
+const KEPT = new WeakMap<PlannerClient, Map<string, Kept>>();
+
+function fetched(reader: PlannerClient, wording: string): Kept {
+  const all = KEPT.get(reader) ?? new Map<string, Kept>();
+  KEPT.set(reader, all);
+  const before = all.get(wording);
   if (before !== undefined) return before;
   const coming = reader.once({ kind: 'belongings/catalogue' }).then((reply) => {
     if (reply.kind !== 'belongings/catalogue') {
-      KEPT.delete(reader);
+      all.delete(wording);
       throw new Error(reply.kind === 'broken' ? reply.cause : 'the catalogue did not come');
     }
     kept.catalogue = catalogueOf(reply.view);
     return kept.catalogue;
   });
-  const kept: { catalogue: Catalogue | null; readonly coming: Promise<Catalogue> } = {
-    catalogue: null,
-    coming,
-  };
-  KEPT.set(reader, kept);
+  const kept: Kept = { catalogue: null, coming };
+  all.set(wording, kept);
   return kept;
 }
 
-/** The shipped catalogue; null for the moment until the reader has handed it over. */
+/** The shipped catalogue in this owner's words; null for the moment until the reader has handed it over. */
 export function useCatalogue(): Catalogue | null {
   const { reader } = useStores();
-  const [catalogue, setCatalogue] = useState(() => fetched(reader).catalogue);
+  const { wording } = useSettings();
+  const [, setCatalogue] = useState<Catalogue | null>(null);
   useEffect(() => {
     let wanted = true;
-    void fetched(reader).coming.then((found) => wanted && setCatalogue(found));
+    void fetched(reader, wording).coming.then((found) => wanted && setCatalogue(found));
     return () => {
       wanted = false;
     };
-  }, [reader]);
-  return catalogue;
+  }, [reader, wording]);
+  return fetched(reader, wording).catalogue;
 }

@@ -1,22 +1,29 @@
 import { useEffect, useState } from 'react';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
 
-/** Catalogue ids a search means, likeliest first; null until the reader has said, or without a search. */
-export function useFound(search: string): readonly string[] | null {
+export interface Found {
+  /** Likeliest first. */
+  readonly ids: readonly string[];
+  /** The search they answer: the one before until the reader has said more. */
+  readonly of: string;
+}
+
+const NOTHING: Found = { ids: [], of: '' };
+
+/** Catalogue ids that a search means, in any region's words. */
+export function useFound(search: string): Found {
   const { reader } = useStores();
   const { words } = useRecord().garage;
-  const [found, setFound] = useState<{ readonly search: string; readonly ids: readonly string[] } | null>(
-    null,
-  );
+  const [found, setFound] = useState(NOTHING);
   useEffect(() => {
     if (search.trim() === '') return;
     let wanted = true;
     void reader.once({ kind: 'belongings/find', text: search, words }).then((reply) => {
-      if (wanted && reply.kind === 'belongings/found') setFound({ search, ids: reply.ids });
+      if (wanted && reply.kind === 'belongings/found') setFound({ of: search, ids: reply.ids });
     });
     return () => {
       wanted = false;
     };
   }, [reader, search, words]);
-  return found !== null && found.search === search ? found.ids : null;
+  return search.trim() === '' ? NOTHING : found;
 }

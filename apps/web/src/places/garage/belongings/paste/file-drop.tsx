@@ -41,7 +41,11 @@ export function FileDrop({ words, onTrouble, children }: FileDropProps) {
     else if (reply.kind === 'belongings/reading') {
       draftStore.set(
         reply.list === null
-          ? { ...BLANK, text: draftStore.get().text, file: { name: file.name, reading: reply.reading } }
+          ? {
+              ...BLANK,
+              text: draftStore.get().text,
+              file: { name: file.name, reading: reply.reading, suggested: reply.suggested },
+            }
           : { ...BLANK, text: reply.list },
       );
     }

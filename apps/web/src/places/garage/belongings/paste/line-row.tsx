@@ -1,6 +1,5 @@
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../../look/button.tsx';
-import { useCatalogue } from '../use-catalogue.ts';
 import { LineMark } from './line-mark.tsx';
 import type { Decision, PaperLine, Part } from './paper-lines.ts';
 import { useNameOf } from './use-name-of.ts';
@@ -66,8 +65,7 @@ function DoubtPart({
   const { t } = useTranslation();
   const { one } = usePartWords();
   const nameOf = useNameOf();
-  const nearest = useNearest(part.suggestion);
-  const { key, state, match } = part;
+  const { key, state, match, nearest } = part;
   if (state === 'struck') {
     return (
       <div className="line-part">
@@ -95,8 +93,8 @@ function DoubtPart({
             <Button onPress={() => onDecide(key, { kind: 'right' })}>{t('belongings.right')}</Button>
           )}
           {nearest !== null && (
-            <Button onPress={() => onDecide(key, nearest.decision)}>
-              {t('belongings.didYouMean', { name: nearest.name })}
+            <Button onPress={() => onDecide(key, nearest)}>
+              {t('belongings.didYouMean', { name: nameOf(nearest.id) })}
             </Button>
           )}
           {others.map((id) => (
@@ -112,18 +110,4 @@ function DoubtPart({
       </div>
     </div>
   );
-}
-
-/** The suggested thing or set, which comes by name. */
-function useNearest(
-  suggestion: string | null,
-): { readonly name: string; readonly decision: Decision } | null {
-  const catalogue = useCatalogue();
-  if (suggestion === null || catalogue === null) return null;
-  const line =
-    catalogue.lines.find(({ name, size }) => `${name}, ${size ?? ''}` === suggestion) ??
-    catalogue.lines.find(({ name }) => name === suggestion);
-  if (line !== undefined) return { name: suggestion, decision: { kind: 'thing', id: line.id } };
-  const set = catalogue.sets.find(({ title }) => title === suggestion);
-  return set === undefined ? null : { name: suggestion, decision: { kind: 'set', id: set.id } };
 }

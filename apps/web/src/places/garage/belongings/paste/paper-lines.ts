@@ -1,5 +1,6 @@
 import type { ImportMatch, ImportReading, NotUnderstood, ThingMatch } from '@waymend/garage/import/reading';
 import { DOUBTFUL } from '@waymend/garage/import/reading';
+import type { Suggested } from '../../../../worker/belongings/protocol.ts';
 
 /** What the owner decided about one part of a line. */
 export type Decision =
@@ -26,8 +27,8 @@ export interface Part {
   /** What to look at again, or why it was not understood. */
   readonly why: string | null;
   readonly alternatives: readonly string[];
-  /** Name of the nearest thing, for what was not understood. */
-  readonly suggestion: string | null;
+  /** The nearest thing, for what was not understood. */
+  readonly nearest: Suggested | null;
   /** The words it is about. */
   readonly text: string;
 }
@@ -49,6 +50,7 @@ export type SetMaker = (
 /** A reading line by line, as the list has them, with what the owner decided put in place. */
 export function paperLines(
   reading: ImportReading,
+  suggested: Readonly<Record<string, Suggested>>,
   decisions: Decisions,
   makeSet: SetMaker,
 ): readonly PaperLine[] {
@@ -68,6 +70,8 @@ export function paperLines(
   const headings = new Map(reading.headings.map(({ line, text }) => [line, text]));
   const numbers = [...new Set([...raws.keys(), ...headings.keys()])].sort((a, b) => a - b);
   const seen = new Map<string, number>();
+  const nearestOf = ({ suggestion }: NotUnderstood): Suggested | null =>
+    suggestion !== null && Object.hasOwn(suggested, suggestion) ? (suggested[suggestion] ?? null) : null;
   return numbers.map((number): PaperLine => {
     const raw = raws.get(number);
     if (raw === undefined) return { number, text: headings.get(number) ?? '', heading: true, parts: [] };
@@ -80,7 +84,7 @@ export function paperLines(
       heading: false,
       parts: [
         ...raw.matches.map((match, i) => matchPart(match, key('m', i), decisions, makeSet)),
-        ...raw.unknown.map((one, i) => unknownPart(one, key('u', i), decisions, makeSet)),
+        ...raw.unknown.map((one, i) => unknownPart(one, nearestOf(one), key('u', i), decisions, makeSet)),
       ],
     };
   });
@@ -92,7 +96,7 @@ function matchPart(match: ImportMatch, key: string, decisions: Decisions, makeSe
     key,
     why: match.why ?? null,
     alternatives: match.kind === 'thing' ? [match.catalogueId, ...match.alternatives] : [],
-    suggestion: null,
+    nearest: null,
     text: match.text,
   };
   switch (decision?.kind) {
@@ -112,13 +116,19 @@ function matchPart(match: ImportMatch, key: string, decisions: Decisions, makeSe
   }
 }
 
-function unknownPart(one: NotUnderstood, key: string, decisions: Decisions, makeSet: SetMaker): Part {
+function unknownPart(
+  one: NotUnderstood,
+  nearest: Suggested | null,
+  key: string,
+  decisions: Decisions,
+  makeSet: SetMaker,
+): Part {
   const decision = decisions.get(key);
   const part = {
     key,
     why: one.reason,
     alternatives: [],
-    suggestion: one.suggestion,
+    nearest,
     text: one.text,
   };
   const bare = { line: one.line, text: one.text, forSale: false, confidence: 1 } as const;

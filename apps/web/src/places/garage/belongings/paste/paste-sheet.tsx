@@ -30,11 +30,13 @@ export function PasteSheet() {
   const words = useMemo(() => ({ ...garage.words, ...draft.taught }), [garage.words, draft.taught]);
   const live = useReading(draft.text, words);
   const [trouble, setTrouble] = useState<string | null>(null);
-  const reading = draft.file?.reading ?? live.reading;
+  const { reading, suggested } = draft.file ?? live;
   const lines = useMemo(
     () =>
-      reading === null || catalogue === null ? [] : paperLines(reading, draft.decisions, setMaker(catalogue)),
-    [reading, draft.decisions, catalogue],
+      reading === null || catalogue === null
+        ? []
+        : paperLines(reading, suggested, draft.decisions, setMaker(catalogue)),
+    [reading, suggested, draft.decisions, catalogue],
   );
   const tally = useMemo(() => tallyOf(lines), [lines]);
   const adding = useAdd(tally);

@@ -7,7 +7,6 @@ import { useEditThing } from '../use-edit-thing.ts';
 export function ThingActs({ row, onGone }: { row: Row; onGone: () => void }) {
   const { t } = useTranslation();
   const { remove, takeOut } = useEditThing(row.id, row.name);
-  const isSet = row.contents !== null;
   return (
     <div className="acts">
       {row.inside !== null && <Button onPress={takeOut}>{t('belongings.takeOut')}</Button>}
@@ -17,7 +16,7 @@ export function ThingActs({ row, onGone }: { row: Row; onGone: () => void }) {
           remove();
         }}
       >
-        {isSet ? t('belongings.removeSet', { count: row.contents ?? 0 }) : t('belongings.remove')}
+        {row.contents === null ? t('belongings.remove') : t('belongings.removeSet', { count: row.contents })}
       </Button>
     </div>
   );

@@ -105,7 +105,7 @@ export function ThingFields({ row }: { row: Row }) {
                 : change(t('belongings.length'), { lengthMm })
             }
           />
-          {line?.stock !== undefined && line?.stock !== null && (
+          {line !== null && line.stock !== null && (
             <NumberField
               label={t('belongings.stock')}
               value={belonging.stock ?? null}
