@@ -10,6 +10,7 @@ import { kit } from './kit/kit.ts';
 import { planning } from './kit/planning.ts';
 import type { Reply, Request } from './protocol.ts';
 import { answerTrip } from './trip/answer-trip.ts';
+import { vehicleReply } from './vehicle/vehicle.ts';
 
 export interface Errand {
   readonly solver: Solver;
@@ -59,6 +60,15 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     case 'belongings/size':
     case 'belongings/csv':
       say(await answerBelongings(request), true);
+      return;
+    case 'vehicle/load':
+    case 'vehicle/weigh-in':
+    case 'vehicle/rail':
+    case 'vehicle/cures':
+    case 'vehicle/fittings':
+    case 'vehicle/facts':
+    case 'vehicle/add':
+      say(vehicleReply(request), true);
       return;
   }
 }

@@ -15,10 +15,11 @@ export function loadAnswer(
   pieces: readonly Pick<ScenePiece, 'id' | 'grams' | 'berth'>[],
 ): Result<LoadAnswer> {
   const load = loadOf(loadInput(built.garage, built.trip, built.vehicle, pieces, trade.loadIndex));
-  return load.ok ? ok(asAnswer(load.value)) : load;
+  return load.ok ? ok(asLoadAnswer(load.value)) : load;
 }
 
-function asAnswer(load: LoadResult): LoadAnswer {
+/** Loads as an answer says them, to the gram. */
+export function asLoadAnswer(load: LoadResult): LoadAnswer {
   const { tyresFront, tyresRear } = load;
   return {
     front: margin(load.front),

@@ -54,6 +54,19 @@ function inOrder(garage: Garage): readonly (readonly [string, Belonging])[] {
   return Object.entries(garage.belongings).sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
+/** The berth a belonging rides in: its own, its bag's or its box's; null where the record names none, or no such thing. */
+export function berthOf(garage: Garage, id: string): string | null {
+  const belonging = Object.hasOwn(garage.belongings, id) ? garage.belongings[id] : undefined;
+  if (belonging === undefined) return null;
+  const { bag, inside } = belonging;
+  return (
+    belonging.berth ??
+    (bag === undefined ? undefined : garage.bags[bag]?.berth) ??
+    (inside === undefined ? undefined : garage.belongings[inside]?.berth) ??
+    null
+  );
+}
+
 function copiesOf(
   garage: Garage,
   id: string,
@@ -80,11 +93,7 @@ function copiesOf(
   const bundled = setId !== undefined && set?.set !== undefined && (set.set.carry === 'whole' || set.forSale);
   const forSale = belonging.forSale || (set?.forSale ?? false);
   const price = belonging.price === undefined ? null : cents(Math.round(belonging.price * 100));
-  const berth =
-    belonging.berth ??
-    (belonging.bag === undefined ? undefined : garage.bags[belonging.bag]?.berth) ??
-    set?.berth ??
-    null;
+  const berth = berthOf(garage, id);
   const piece = {
     belonging: id,
     name: belonging.name ?? nameOf(entry, belonging) ?? id,

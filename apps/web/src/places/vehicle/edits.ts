@@ -1,0 +1,179 @@
+import type { Fitting, Garage, Vehicle } from '@waymend/garage/record/schema';
+import type { Mover } from '@waymend/planner/views/load-moves';
+
+/** Everything the Vehicle place changes in a record, each as a pure function from garage to garage. */
+
+/** Puts a load, a belonging or the trip's kit into another berth. A distance of its own gives way to the berth's. */
+export function moveTo(garage: Garage, trip: string, mover: Mover, berth: string): Garage {
+  switch (mover.kind) {
+    case 'ten':
+      return garage;
+    case 'kit': {
+      const before = garage.trips[trip];
+      if (before === undefined) return garage;
+      return { ...garage, trips: { ...garage.trips, [trip]: { ...before, kitBerth: berth } } };
+    }
+    case 'load': {
+      const before = garage.loads[mover.id];
+      if (before === undefined) return garage;
+      const { xMm: _, ...rest } = before;
+      return { ...garage, loads: { ...garage.loads, [mover.id]: { ...rest, berth } } };
+    }
+    case 'belonging': {
+      const before = garage.belongings[mover.id];
+      if (before === undefined) return garage;
+      return { ...garage, belongings: { ...garage.belongings, [mover.id]: { ...before, berth } } };
+    }
+  }
+}
+
+/** Changes fields of a vehicle; a field given as undefined is taken out of the record. */
+export function changeVehicle(garage: Garage, id: string, fields: Loose<Vehicle>): Garage {
+  const before = garage.vehicles[id];
+  if (before === undefined) return garage;
+  return { ...garage, vehicles: { ...garage.vehicles, [id]: merged(before, fields) } };
+}
+
+export type Berth = Garage['berths'][string];
+
+export function putBerth(garage: Garage, id: string, berth: Berth): Garage {
+  return { ...garage, berths: { ...garage.berths, [id]: berth } };
+}
+
+/** Takes a berth out; what rode in it has none then, and nothing names it any more. */
+export function removeBerth(garage: Garage, id: string): Garage {
+  const freed = <T extends { readonly berth?: string | undefined }>(table: Readonly<Record<string, T>>) =>
+    mapped(table, (one) => {
+      const out: T = { ...one };
+      if (one.berth === id) Reflect.deleteProperty(out, 'berth');
+      return out;
+    });
+  const { [id]: _, ...berths } = garage.berths;
+  return {
+    ...garage,
+    berths,
+    people: freed(garage.people),
+    belongings: freed(garage.belongings),
+    bags: freed(garage.bags),
+    loads: freed(garage.loads),
+    trips: mapped(garage.trips, (trip) =>
+      trip.kitBerth === id ? merged(trip, { kitBerth: undefined }) : trip,
+    ),
+  };
+}
+
+/** Id under which a place of a vehicle is recorded for the first time: the same place gets the same id on every device. */
+export function fittingId(garage: Garage, vehicle: string, place: string, position: string | null): string {
+  const words = [place, ...(position === null ? [] : [position])].join('-').toLowerCase();
+  const wish = words.replaceAll(/[^a-z0-9]+/g, '-').slice(0, 56);
+  const taken = (id: string) => Object.hasOwn(garage.fittings, id);
+  if (!taken(wish)) return wish;
+  const ours = `${vehicle}-${wish}`.slice(0, 60);
+  for (let n = 1; ; n += 1) {
+    const id = n === 1 ? ours : `${ours}-${n}`;
+    if (!taken(id)) return id;
+  }
+}
+
+export function putFitting(garage: Garage, id: string, fitting: Fitting): Garage {
+  return { ...garage, fittings: { ...garage.fittings, [id]: fitting } };
+}
+
+/** Takes the owner's word on a place out again: then it is assumed once more. */
+export function removeFitting(garage: Garage, id: string): Garage {
+  const { [id]: _, ...fittings } = garage.fittings;
+  return { ...garage, fittings };
+}
+
+export type WeakPoint = Garage['weakPoints'][string];
+
+export function putWeakPoint(garage: Garage, id: string, weak: WeakPoint): Garage {
+  return { ...garage, weakPoints: { ...garage.weakPoints, [id]: weak } };
+}
+
+export function removeWeakPoint(garage: Garage, id: string): Garage {
+  const { [id]: _, ...weakPoints } = garage.weakPoints;
+  return { ...garage, weakPoints };
+}
+
+/** An id that no other device makes at the same time: a word of what it is, and a few letters by chance. */
+export function newId(wish: string, chance: () => number): string {
+  const word = wish
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 40);
+  const tail = Array.from({ length: 5 }, () => LETTERS[Math.floor(chance() * LETTERS.length)] ?? '0').join(
+    '',
+  );
+  return word === '' ? `x-${tail}` : `${word}-${tail}`;
+}
+
+const LETTERS = 'abcdefghijkmnpqrstuvwxyz23456789';
+
+/** Fields that may also be taken out. */
+export type Loose<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
+function merged<T extends object>(before: T, fields: Loose<T>): T {
+  const out: T = { ...before };
+  for (const [key, value] of Object.entries(fields)) {
+    if (value === undefined) Reflect.deleteProperty(out, key);
+    else Reflect.set(out, key, value);
+  }
+  return out;
+}
+
+function mapped<T>(table: Readonly<Record<string, T>>, change: (one: T) => T): Record<string, T> {
+  return Object.fromEntries(Object.entries(table).map(([id, one]) => [id, change(one)]));
+}
+
+interface Item {
+  readonly id: string;
+  readonly owned: boolean;
+}
+
+/** Marks pieces that stay home to come along always. A copy ('w17#2') is its belonging. */
+export function alwaysBring(garage: Garage, items: readonly Item[]): Garage {
+  const belongings = { ...garage.belongings };
+  for (const { id } of items) {
+    const own = id.split('#')[0] ?? id;
+    const before = belongings[own];
+    if (before !== undefined) belongings[own] = { ...before, pin: 'always' };
+  }
+  return { ...garage, belongings };
+}
+
+/** Adds what is not owned to the record as for sale; `cents` is the price of all of it together, known when it is one thing. */
+export function putOnBuyingList(garage: Garage, items: readonly Item[], cents: number | null): Garage {
+  const wanted = items.filter(({ owned }) => !owned);
+  let out = alwaysBring(
+    garage,
+    items.filter(({ owned }) => owned),
+  );
+  for (const { id } of wanted) {
+    const is = id.replace(/^buy:/, '');
+    const key = plainId(`buy-${is}`);
+    if (Object.hasOwn(out.belongings, key)) continue;
+    const price = wanted.length === 1 && cents !== null ? { price: cents / 100 } : {};
+    const fresh: Garage['belongings'][string] = {
+      is,
+      copies: 1,
+      weighed: false,
+      state: 'ready',
+      forSale: true,
+      doesNotFit: false,
+      confirmed: false,
+      ...price,
+    };
+    out = { ...out, belongings: { ...out.belongings, [key]: fresh } };
+  }
+  return out;
+}
+
+function plainId(wish: string): string {
+  return wish
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 60);
+}

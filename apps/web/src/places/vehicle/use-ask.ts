@@ -1,0 +1,28 @@
+import { useEffect, useState } from 'react';
+import { useStores } from '../../shell/stores.tsx';
+import type { Reply } from '../../worker/protocol.ts';
+import type { VehicleRequest } from '../../worker/vehicle/protocol.ts';
+
+export interface Asked {
+  /** The newest reply; it stays while the next one is on its way. Null until there is one. */
+  readonly reply: Reply | null;
+  /** The reply is to the request as it stands. */
+  readonly fresh: boolean;
+}
+
+/** Asks the worker again whenever the request changes; null asks nothing. The request must be memoised. */
+export function useAsk(request: VehicleRequest | null): Asked {
+  const { client } = useStores();
+  const [held, setHeld] = useState<{ readonly request: VehicleRequest; readonly reply: Reply } | null>(null);
+  useEffect(() => {
+    if (request === null) return;
+    let wanted = true;
+    void client.once(request).then((reply) => {
+      if (wanted) setHeld({ request, reply });
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [client, request]);
+  return { reply: held?.reply ?? null, fresh: held !== null && held.request === request };
+}
