@@ -3,6 +3,7 @@ import { readGarage } from '@waymend/garage/file/read-garage';
 import type { Garage } from '@waymend/garage/record/schema';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import { answerOf } from '@waymend/planner/plan/answer';
+import type { Question } from '@waymend/planner/plan/plan-trip';
 import { prepare, solve } from '@waymend/planner/plan/plan-trip';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
 import { loadView } from '@waymend/planner/views/load-view';
@@ -23,7 +24,7 @@ function demo(): Garage {
 
 /** The kit that is shown at once; the pictures draw it while the proof runs. */
 function firstKit(garage: Garage): PlanAnswer {
-  const question = { aim: { kind: 'best-chance' } } as const;
+  const question: Question = { aim: { kind: 'best-chance' } };
   const prepared = prepare(garage, 'loop', SHIPPED_TRADE, question);
   if (!prepared.ok) throw new Error(prepared.error.message);
   const found = solve(prepared.value, question, solver, { timeLimit: 0, clock: () => 0 });

@@ -67,7 +67,6 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     case 'vehicle/cures':
     case 'vehicle/fittings':
     case 'vehicle/facts':
-    case 'vehicle/add':
       say(vehicleReply(request), true);
       return;
   }

@@ -8,7 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { wagon } from './garage.ts';
 
 function rows(more: object = {}, trip: string | null = 'trip'): readonly FittingRow[] {
-  const list = fittingList(wagon(more), 'wagon', trip, SHIPPED_TRADE);
+  const list = fittingList(wagon(more), 'live-axle-wagon', trip, SHIPPED_TRADE);
   if (!list.ok) throw new Error(list.error.message);
   return list.value;
 }
@@ -30,7 +30,7 @@ describe('the list of fittings', () => {
       ['rear', '24 mm', 'assumed', null],
     ]);
     const fill = {
-      vehicle: 'wagon',
+      vehicle: 'live-axle-wagon',
       place: 'diff-fill-plug',
       position: 'rear',
       drive: 'square',

@@ -1,17 +1,18 @@
 import { LIVE_AXLE_WAGON } from '@waymend/catalogue/patterns/live-axle-wagon';
 import type { Garage } from '@waymend/garage/record/schema';
 import { garageFile } from '@waymend/garage/record/schema';
-import { addFromPattern } from '@waymend/garage/vehicle/from-pattern';
+import { startFromPattern } from '@waymend/garage/start/from-pattern';
 
 const EMPTY = garageFile.parse({ waymend: 1, name: 'test' });
 
 /** The catalogue's wagon with one driver, a trip of one leg and these further entities. */
 export function wagon(more: object = {}): Garage {
-  const { garage } = addFromPattern(EMPTY, LIVE_AXLE_WAGON, 'wagon');
+  const names = { vehicle: 'Wagon', person: 'Ann', trip: 'Trip', leg: 'Leg', nose: 'Nose' };
+  const { garage, vehicle } = startFromPattern(EMPTY, LIVE_AXLE_WAGON, names);
   const whole = {
     ...garage,
     people: { ann: { name: 'Ann', massKg: 80, skill: 3, berth: 'front-seats' } },
-    trips: { trip: { name: 'Trip', vehicle: 'wagon', people: ['ann'], days: 5, kitBerth: 'drawer-left' } },
+    trips: { trip: { name: 'Trip', vehicle, people: ['ann'], days: 5, kitBerth: 'drawer-left' } },
     legs: { one: { trip: 'trip', order: 1, km: 1500, surface: 'corrugated', helpKm: 200 } },
   };
   return garageFile.parse(merged(whole, more));

@@ -18,7 +18,7 @@ const LOADS = {
   trips: {
     trip: {
       name: 'Trip',
-      vehicle: 'wagon',
+      vehicle: 'live-axle-wagon',
       people: ['ann'],
       days: 5,
       kitBerth: 'drawer-left',

@@ -38,7 +38,9 @@ describe('the size rail', () => {
   it('[M2] sets each place once at its size, with its status', () => {
     const r = rail([], {
       ...OWNED,
-      fittings: { nuts: { vehicle: 'wagon', place: 'wheel-nut', size: '22 mm', status: 'measured' } },
+      fittings: {
+        nuts: { vehicle: 'live-axle-wagon', place: 'wheel-nut', size: '22 mm', status: 'measured' },
+      },
     });
     const all = [...r.sizes, ...r.others].flatMap((s) => s.places).filter((p) => !p.farSide);
     expect(all).toHaveLength(r.places);

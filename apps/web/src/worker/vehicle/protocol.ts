@@ -49,13 +49,7 @@ export type VehicleRequest =
       readonly vehicle: string;
       readonly trip: string | null;
     }
-  | { readonly kind: 'vehicle/facts' }
-  | {
-      readonly kind: 'vehicle/add';
-      readonly garage: Garage;
-      readonly pattern: string;
-      readonly name: string;
-    };
+  | { readonly kind: 'vehicle/facts' };
 
 /** What the catalogue knows that the forms of the Vehicle place offer to choose from. */
 export interface VehicleFacts {
@@ -79,5 +73,4 @@ export type VehicleReply =
   | { readonly kind: 'vehicle/rail'; readonly rail: SizeRail }
   | { readonly kind: 'vehicle/cures'; readonly cures: readonly SizeCure[] }
   | { readonly kind: 'vehicle/fittings'; readonly rows: readonly FittingRow[]; readonly walk: Walk }
-  | { readonly kind: 'vehicle/facts'; readonly facts: VehicleFacts }
-  | { readonly kind: 'vehicle/added'; readonly garage: Garage; readonly id: string };
+  | { readonly kind: 'vehicle/facts'; readonly facts: VehicleFacts };

@@ -1,7 +1,6 @@
 import { FAILURES } from '@waymend/catalogue/failures/all';
 import type { Result } from '@waymend/core/result';
-import { addFromPattern } from '@waymend/garage/vehicle/from-pattern';
-import { standardHeadSizes } from '@waymend/garage/vehicle/head-sizes';
+import { standardHeadSizes } from '@waymend/garage/file/head-sizes';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
 import { fittingList } from '@waymend/planner/views/fitting-list';
 import { loadMoves } from '@waymend/planner/views/load-moves';
@@ -51,15 +50,6 @@ export function vehicleReply(request: VehicleRequest): Reply {
     }
     case 'vehicle/facts':
       return { kind: 'vehicle/facts', facts: FACTS };
-    case 'vehicle/add': {
-      const pattern = SHIPPED_TRADE.patterns.find(({ id }) => id === request.pattern);
-      if (pattern === undefined)
-        return {
-          kind: 'refused',
-          refusals: [{ id: 'pattern-unknown', message: `There is no pattern "${request.pattern}"` }],
-        };
-      return { kind: 'vehicle/added', ...addFromPattern(request.garage, pattern, request.name) };
-    }
   }
 }
 

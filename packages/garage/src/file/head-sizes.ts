@@ -1,5 +1,5 @@
 import { parseSize } from '@waymend/core/fastening/size';
-import { isOfAStandard } from '../file/standard-sizes.ts';
+import { isOfAStandard } from './standard-sizes.ts';
 
 /** Every marking of a head that a standard or the catalogue has, as `Size.label` writes it: what need not be asked about. */
 export function standardHeadSizes(): readonly string[] {
