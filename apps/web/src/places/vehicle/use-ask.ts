@@ -12,17 +12,17 @@ export interface Asked {
 
 /** Asks the worker again whenever the request changes; null asks nothing. The request must be memoised. */
 export function useAsk(request: VehicleRequest | null): Asked {
-  const { client } = useStores();
+  const { reader } = useStores();
   const [held, setHeld] = useState<{ readonly request: VehicleRequest; readonly reply: Reply } | null>(null);
   useEffect(() => {
     if (request === null) return;
     let wanted = true;
-    void client.once(request).then((reply) => {
+    void reader.once(request).then((reply) => {
       if (wanted) setHeld({ request, reply });
     });
     return () => {
       wanted = false;
     };
-  }, [client, request]);
+  }, [reader, request]);
   return { reply: held?.reply ?? null, fresh: held !== null && held.request === request };
 }
