@@ -1,9 +1,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { I18nProvider } from 'react-aria-components';
-import i18next from 'i18next';
 import { App } from './app.tsx';
-import { openDemo, whenDemoAsked } from './shell/first-visit.ts';
+import { listenForDemo } from './shell/asked-for-demo.ts';
 import { openBrowserRecord } from './shell/browser-record.ts';
 import { PlanDesk } from './shell/plan-desk.ts';
 import { openSettings, showScheme } from './shell/settings.ts';
@@ -37,7 +36,7 @@ if (root === null) throw new Error('the page has no sheet to draw on');
 const [record] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
 const page = createRoot(root);
 if (record.ok) {
-  whenDemoAsked(window, () => void openDemo(record.value, client, i18next.t('begin.demoOpened')));
+  listenForDemo(window);
   const versions = watchVersions(browserPort(import.meta.env.PROD));
   page.render(
     <StrictMode>

@@ -19,6 +19,15 @@ export async function goTo(page: Page, place: string): Promise<void> {
   }, place);
 }
 
+/** Goes to a sheet and waits until it is drawn. */
+export async function showSheet(page: Page, path: string): Promise<void> {
+  await goTo(page, path);
+  await expect(page.locator('main h1').first(), path).toBeVisible();
+  await page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+  );
+}
+
 /** A field of the title block, which is on every sheet. */
 export const titleField = (page: Page, name: string) =>
   page

@@ -12,16 +12,18 @@ export function TitleBlock({ sheet }: { sheet: Place['id'] }) {
   const answer = useAnswerWord();
   const number = PLACES.findIndex(({ id }) => id === sheet) + 1;
   return (
-    <dl className="title-block" aria-label={t('app.titleBlock')}>
-      <Field name={t('app.vehicleField')} value={vehicle?.name ?? t('app.none')} />
-      <Field name={t('app.tripField')} value={trip?.name ?? t('app.none')} />
-      <Field name={t('app.answerField')} value={answer} strong />
-      <Field
-        name={t('app.sheetField')}
-        value={t('app.sheetOf', { number, count: PLACES.length, name: t(`app.${sheet}`) })}
-        desk
-      />
-    </dl>
+    <footer className="title-foot" aria-label={t('app.titleBlock')}>
+      <dl className="title-block">
+        <Field name={t('app.vehicleField')} value={vehicle?.name ?? t('app.none')} />
+        <Field name={t('app.tripField')} value={trip?.name ?? t('app.none')} />
+        <Field name={t('app.answerField')} value={answer} strong />
+        <Field
+          name={t('app.sheetField')}
+          value={t('app.sheetOf', { number, count: PLACES.length, name: t(`app.${sheet}`) })}
+          desk
+        />
+      </dl>
+    </footer>
   );
 }
 

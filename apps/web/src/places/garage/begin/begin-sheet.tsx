@@ -1,10 +1,10 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useSyncExternalStore } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
 import { Block } from '../../../look/parts.tsx';
+import { forgetDemo, isDemoAskedFor, subscribeToDemo } from '../../../shell/asked-for-demo.ts';
 import { usePlan, useRecord } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
-import { forgetDemo, isDemoAskedFor } from './asked-for-demo.ts';
 import { OtherWays } from './other-ways.tsx';
 import { PatternChoice } from './pattern-choice.tsx';
 import { Plate } from './plate.tsx';
@@ -56,9 +56,10 @@ export function BeginSheet() {
 
 /** An address that ends in '?demo' opens the demo, but never over a record that has something in it. */
 function useDemo(empty: boolean, open: () => Promise<void>): void {
+  const asked = useSyncExternalStore(subscribeToDemo, isDemoAskedFor);
   useEffect(() => {
-    if (!isDemoAskedFor()) return;
+    if (!asked) return;
     forgetDemo();
     if (empty) void open();
-  }, [empty, open]);
+  }, [asked, empty, open]);
 }

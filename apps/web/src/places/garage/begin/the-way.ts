@@ -51,8 +51,8 @@ export function weighedPieces({ belongings }: Garage): number {
 }
 
 /** Nothing that a demo or a file would put aside. */
-export function isEmpty({ vehicles, people, belongings, trips, loads }: Garage): boolean {
-  return [vehicles, people, belongings, trips, loads].every((table) => Object.keys(table).length === 0);
+export function isEmpty(garage: Garage): boolean {
+  return Object.values(garage).every((part) => typeof part !== 'object' || Object.keys(part).length === 0);
 }
 
 function firstVehicle({ vehicles }: Garage): Garage['vehicles'][string] | undefined {

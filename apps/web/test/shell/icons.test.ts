@@ -1,15 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { EMPTY_GARAGE, isEmptyGarage } from '../../src/shell/empty-garage.ts';
 
-describe('the first visit', () => {
-  test('an empty record is empty; a name or one thing makes it a record that holds something', () => {
-    expect(isEmptyGarage(EMPTY_GARAGE)).toBe(true);
-    expect(isEmptyGarage({ ...EMPTY_GARAGE, name: 'Shed' })).toBe(false);
-    expect(isEmptyGarage({ ...EMPTY_GARAGE, words: { skt: { means: 'socket' } } })).toBe(false);
-  });
-
-  test('the icons of the installed planner have the sizes that the manifest says', () => {
+describe('the installed planner', () => {
+  test('its icons have the sizes that the manifest says', () => {
     const config = readFileSync(new URL('../../vite.config.ts', import.meta.url), 'utf8');
     const named = [...config.matchAll(/src: '\/icons\/([\w-]+\.png)', sizes: '(\d+)x(\d+)'/g)];
     expect(named.length).toBe(3);
