@@ -51,5 +51,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     sourcemap: false,
     reportCompressedSize: false,
+    // For scripts/script-size.mjs: which script leads to which.
+    manifest: true,
   },
 });
