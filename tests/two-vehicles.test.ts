@@ -33,8 +33,7 @@ function planned(trip: string) {
 it('[M13] a person whose seat is in another vehicle still travels in this one', () => {
   const wagon = planned('trip');
   const van = planned('trip-2');
-  // The driver, 78 kg, sits in the wagon's own seat at 1,300 mm, and where people usually sit in the van: 3,500 kg of it
-  // less nothing else aboard.
+  // The driver, 78 kg, sits in the wagon's own seat, and in the van where people usually sit.
   const empty = (id: string) => {
     const found = patternOf(id);
     return (found?.emptyFrontKg ?? 0) + (found?.emptyRearKg ?? 0);
