@@ -2,10 +2,15 @@ import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
 import en from './en.json';
 
+/** The dotted keys of every text: 'trip.leg.name'. */
+type Keys<T> = { [K in keyof T & string]: T[K] extends string ? K : `${K}.${Keys<T[K]>}` }[keyof T & string];
+
 declare module 'i18next' {
   interface CustomTypeOptions {
     defaultNS: 'translation';
-    resources: { translation: typeof en };
+    // One flat list of keys for the compiler: walking the tree anew for every `t` goes too deep as the texts grow.
+    keySeparator: false;
+    resources: { translation: Readonly<Record<Keys<typeof en>, string>> };
     returnNull: false;
   }
 }

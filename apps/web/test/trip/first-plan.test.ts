@@ -121,15 +121,14 @@ async function planned(garage: Garage): Promise<PlanAnswer> {
 }
 
 async function ask(request: Request): Promise<Reply> {
-  let last: Reply | null = null;
+  const replies: Reply[] = [];
   await answer(request, {
     solver,
     clock: () => performance.now() / 1000,
     stopAsked: () => false,
-    say: (reply) => {
-      last = reply;
-    },
+    say: (reply) => replies.push(reply),
   });
-  if (last === null) throw new Error('no reply');
+  const last = replies.at(-1);
+  if (last === undefined) throw new Error('no reply');
   return last;
 }
