@@ -2,17 +2,18 @@ import { readFileSync } from 'node:fs';
 import { readList } from '@waymend/garage/import/read-list';
 import { importInto } from '@waymend/garage/import/import-into';
 import type { Garage } from '@waymend/garage/record/schema';
+import { garageFile } from '@waymend/garage/record/schema';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import { expect, it } from 'vitest';
 import { STEPS, wayOf } from '../../src/places/garage/begin/the-way.ts';
 import { changeLeg, changeTrip, legsOf } from '../../src/places/garage/trip/edit-trip.ts';
-import { EMPTY_GARAGE } from '../../src/shell/empty-garage.ts';
 import { answer } from '../../src/worker/answer.ts';
 import type { Reply, Request } from '../../src/worker/protocol.ts';
 
 const solver = await createHighsSolver();
 const LIST = readFileSync(new URL('../../../../examples/demo-belongings.txt', import.meta.url), 'utf8');
+const EMPTY_GARAGE: Garage = garageFile.parse({ waymend: 1, name: '' });
 const NAMES = { vehicle: 'Wagon', person: 'Driver', trip: 'First trip', leg: 'There', nose: 'Nose' };
 
 /** An input: a tap, a typed field or a paste, and what it does to the garage. */

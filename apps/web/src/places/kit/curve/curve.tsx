@@ -1,4 +1,5 @@
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
+import type { TFunction } from 'i18next';
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../format/use-format.ts';
 import type { Format } from '../../../format/use-format.ts';
@@ -136,7 +137,7 @@ function StepButton({ curve, to, kind }: { curve: Curve; to: number; kind: 'ligh
   );
 }
 
-type Words = ReturnType<typeof useTranslation>['t'];
+type Words = TFunction;
 
 function linksOf(
   { steps, at, everything }: Curve,

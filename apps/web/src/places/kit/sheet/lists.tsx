@@ -1,11 +1,11 @@
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
-import type { useTranslation } from 'react-i18next';
+import type { TFunction } from 'i18next';
 import type { Format } from '../../../format/use-format.ts';
 import type { Garage } from '@waymend/garage/record/schema';
 import type { RowListProps } from './row-list.tsx';
 import { enlarged, homeWorth, itemWorth, tiny } from './worth-words.ts';
 
-type Words = ReturnType<typeof useTranslation>['t'];
+type Words = TFunction;
 
 export interface KitList {
   readonly id: 'along' | 'home' | 'gaps' | 'buy';

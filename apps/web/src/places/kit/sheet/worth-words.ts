@@ -1,8 +1,8 @@
 import type { HomeAnswer, KitItem } from '@waymend/planner/answer/plan-answer';
-import type { useTranslation } from 'react-i18next';
+import type { TFunction } from 'i18next';
 import type { Format } from '../../../format/use-format.ts';
 
-type Words = ReturnType<typeof useTranslation>['t'];
+type Words = TFunction;
 
 /** Below this a worth is nothing that could be counted. */
 export const LEAST_WORTH = 1e-6;
