@@ -104,7 +104,10 @@ describe('words and thresholds', () => {
 
   it('[M1] heat and height only raise', () => {
     const cooling = t.heat.find((rule) => rule.groups.includes('cooling'));
-    expect([cooling?.threshold, cooling?.factor, cooling?.groups]).toEqual([35, 1.5, ['cooling', 'tyre']]);
+    expect([cooling?.threshold, cooling?.factor, cooling?.groups]).toEqual([35, 1.5, ['cooling']]);
+    // Trade reference: soft tyres in heat three times, firm ones half as much again.
+    const tyre = t.heat.find((rule) => rule.groups.includes('tyre'));
+    expect([tyre?.threshold, tyre?.factor, tyre?.softTyres]).toEqual([35, 1.5, 3]);
     expect(t.altitude.map((rule) => [rule.groups, rule.threshold, rule.factor])).toEqual([
       [['cooling'], 3000, 1.3],
     ]);
@@ -155,6 +158,16 @@ describe('events on top', () => {
     expect(share('wiring', 'charging-starting')).toBeCloseTo(0.5, 12);
     expect([share('driveline'), share('cooling'), share('engine')]).toEqual([0.25, 0.1, 0.15]);
     expect(t.crossing.split.reduce((sum, s) => sum + s.share, 0)).toBeCloseTo(1, 12);
+  });
+
+  it('[M1] summer diesel waxes below ten degrees of frost, 0.02 to 0.1 times a night', () => {
+    expect([t.waxing.failure, t.waxing.below, t.waxing.when]).toEqual([
+      'diesel-waxed',
+      -10,
+      { all: ['diesel'] },
+    ]);
+    expect(t.waxing.perNight).toBeGreaterThanOrEqual(0.02);
+    expect(t.waxing.perNight).toBeLessThanOrEqual(0.1);
   });
 
   it('[M1] dirt goes to the filters, added circuits to the wiring', () => {

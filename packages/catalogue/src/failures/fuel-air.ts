@@ -92,6 +92,23 @@ export const FUEL_AIR_FAILURES: readonly Failure[] = [
     basis: estimate('Tired hoses let air in where no fuel drips out'),
   },
   {
+    // Weight 0: it comes with nights of frost (rates/weather), never with distance.
+    id: 'diesel-waxed',
+    group: 'fuel-air',
+    title: 'Diesel waxed in the cold',
+    share: 0,
+    when: { all: ['diesel'] },
+    immobilises: 0.9,
+    restored: 0.9,
+    jobs: ['FU-01B'],
+    renew: {
+      what: 'Winter diesel in the tank and a new fuel filter',
+      rateFactor: 0.1,
+      price: 'P3',
+    },
+    basis: estimate('Summer fuel carried up into hard frost'),
+  },
+  {
     id: 'vapour-lock',
     group: 'fuel-air',
     title: 'Vapour lock',

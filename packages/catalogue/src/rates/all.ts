@@ -10,7 +10,7 @@ import { ADDED_CIRCUITS, MODIFICATIONS } from './modifications.ts';
 import { ROUGHNESS } from './roughness.ts';
 import { STONES } from './stones.ts';
 import { VEHICLE_AGE } from './vehicle-age.ts';
-import { ALTITUDE, COLD, HEAT } from './weather.ts';
+import { ALTITUDE, COLD, HEAT, WAXING } from './weather.ts';
 
 /** Every rate factor, in the shape core/failing asks for. */
 export const RATE_FACTORS = {
@@ -24,6 +24,7 @@ export const RATE_FACTORS = {
   pace: CORRUGATION_PACE,
   heat: HEAT,
   cold: COLD,
+  waxing: WAXING,
   altitude: ALTITUDE,
   stones: STONES,
   dust: DUST,

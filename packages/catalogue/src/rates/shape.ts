@@ -52,6 +52,8 @@ export interface ThresholdFactor extends ForGroups {
   /** Degrees Celsius, or metres of altitude. */
   readonly threshold: number;
   readonly factor: number;
+  /** In place of `factor` where the tyres run soft. */
+  readonly softTyres?: number;
 }
 
 /** (mass / rated) ^ exponent. */

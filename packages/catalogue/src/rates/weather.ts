@@ -6,7 +6,9 @@ import type { ThresholdFactor } from './shape.ts';
  * about every 10 degrees, but over years: one trip adds little.)
  */
 export const HEAT: readonly ThresholdFactor[] = [
-  { groups: ['cooling', 'tyre'], threshold: 35, factor: 1.5, basis: COMMON_PRACTICE },
+  { groups: ['cooling'], threshold: 35, factor: 1.5, basis: COMMON_PRACTICE },
+  // Common practice gives both figures; on cooler days it gives none for soft tyres, so none is used.
+  { groups: ['tyre'], threshold: 35, factor: 1.5, softTyres: 3, basis: COMMON_PRACTICE },
   { groups: ['battery'], threshold: 35, factor: 1.2, basis: estimate('a small part of the wear of years') },
 ];
 
@@ -25,3 +27,13 @@ export const COLD: readonly ThresholdFactor[] = [
 export const ALTITUDE: readonly ThresholdFactor[] = [
   { groups: ['cooling'], threshold: 3000, factor: 1.3, basis: COMMON_PRACTICE },
 ];
+
+/** Each night below the threshold with summer diesel in the tank: wax stops the filter. */
+export const WAXING = {
+  group: 'fuel-air',
+  failure: 'diesel-waxed',
+  when: { all: ['diesel'] },
+  below: -10,
+  perNight: 0.05,
+  basis: estimate('0.02 to 0.1 a night without winter fuel'),
+} as const;

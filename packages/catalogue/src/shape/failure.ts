@@ -21,7 +21,7 @@ export interface Failure {
   readonly id: string;
   readonly group: GroupId;
   readonly title: string;
-  /** Relative weight in its group, before features are looked at. */
+  /** Relative weight in its group, before features are looked at. 0: only what is added for it (nights of frost), no distance. */
   readonly share: number;
   readonly when?: Condition;
   /** Overrides the group's value. */

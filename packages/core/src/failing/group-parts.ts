@@ -1,9 +1,10 @@
 import { basisText } from './basis-text.ts';
 import { conditionHolds } from './condition.ts';
-import { legFactors } from './leg-factors.ts';
+import { ICE_POINT, legFactors } from './leg-factors.ts';
 import type { RateInput, RateLeg } from './rate-input.ts';
 import type { RatePart } from './rate-result.ts';
 import type { CrossingDepth } from './rate-tables.ts';
+import { sum } from './sum.ts';
 import { modificationFactors, vehicleFactors } from './vehicle-factors.ts';
 
 /** Tables print events per 10,000 km. */
@@ -44,7 +45,7 @@ function distanceParts(input: RateInput, group: string): readonly GroupPart[] {
   );
 }
 
-/** What does not grow with base rate and distance: dust, fills, crossings, days. No factors apply (M1). */
+/** What does not grow with base rate and distance: dust, fills, crossings, frost, days. No factors apply (M1). */
 function addedParts(input: RateInput, group: string): readonly GroupPart[] {
   const { dustEvents, fillEvents, crossing, perDay } = input.tables.factors;
   const out: GroupPart[] = [];
@@ -74,12 +75,39 @@ function addedParts(input: RateInput, group: string): readonly GroupPart[] {
     const base = split * crossingEvents(leg, crossing.events);
     if (base > 0) out.push({ kind: 'crossings', ...here, base, basis: basisText(crossing.basis) });
   }
+  out.push(...frostParts(input, group));
   if (perDay.group === group) {
     const nights = conditionHolds(perDay.campNightWhen, input.vehicle.features) ? input.trip.campNights : 0;
     const base = (input.trip.days / DAYS_PER_YEAR) * perDay.perYear + nights * perDay.perCampNight;
     if (base > 0) out.push({ kind: 'days', leg: null, base, factors: [], basis: basisText(perDay.basis) });
   }
   return out;
+}
+
+/** Nights of frost without winter fuel; the trip's nights are spread over its legs by distance. */
+function frostParts(input: RateInput, group: string): readonly GroupPart[] {
+  const { waxing } = input.tables.factors;
+  if (waxing?.group !== group || !conditionHolds(waxing.when, input.vehicle.features)) return [];
+  const nights = Math.max(input.trip.campNights, input.trip.days - 1, 0);
+  const total = sum(input.legs, (leg) => leg.distance);
+  return input.legs.flatMap((leg) => {
+    const frost = leg.coldest !== undefined && leg.coldest < waxing.below + ICE_POINT;
+    if (!frost || leg.winterFuel === true || nights === 0) return [];
+    const here = total > 0 ? leg.distance / total : 1 / input.legs.length;
+    const base = nights * here * waxing.perNight;
+    return base > 0
+      ? [
+          {
+            kind: 'frost' as const,
+            leg: leg.id,
+            factors: [],
+            base,
+            basis: basisText(waxing.basis),
+            only: waxing.failure,
+          },
+        ]
+      : [];
+  });
 }
 
 function target(failure: string | undefined): { only?: string } {

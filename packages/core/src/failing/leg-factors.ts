@@ -4,7 +4,7 @@ import type { Factor } from './rate-result.ts';
 import { roughnessFactor } from './roughness.ts';
 
 /** Kelvins at 0 degrees Celsius, exact by definition. */
-const ICE_POINT = 273.15;
+export const ICE_POINT = 273.15;
 
 /** Factors of a group that the leg brings: roughness, pace, heat, cold, altitude, stones, dust (M1). */
 export function legFactors(input: RateInput, group: string, leg: RateLeg): readonly Factor[] {
@@ -22,7 +22,9 @@ export function legFactors(input: RateInput, group: string, leg: RateLeg): reado
   for (const rule of t.heat) {
     if (leg.hottest === undefined || !covers(rule, group) || !(leg.hottest > rule.threshold + ICE_POINT))
       continue;
-    out.push(factorOf('heat', `Hotter than ${rule.threshold} °C`, rule.factor, rule.basis));
+    const soft = leg.softTyres === true ? rule.softTyres : undefined;
+    const title = `Hotter than ${rule.threshold} °C${soft === undefined ? '' : ', on soft tyres'}`;
+    out.push(factorOf('heat', title, soft ?? rule.factor, rule.basis));
   }
   for (const rule of t.cold) {
     if (leg.coldest === undefined || !covers(rule, group) || !(leg.coldest < rule.threshold + ICE_POINT))

@@ -34,6 +34,10 @@ export interface RateLeg {
   readonly hottest?: Kelvins;
   readonly coldest?: Kelvins;
   readonly altitude?: Metres;
+  /** Winter diesel is in the tank. Absent: it is not. */
+  readonly winterFuel?: boolean;
+  /** Let down for sand, or for comfort, and not pumped up for this leg. */
+  readonly softTyres?: boolean;
   readonly dusty: boolean;
   readonly doubtfulFills: number;
   /** Driven at the pace where corrugations shake hardest (about 20-45 km/h), or for hours without cooling stops. */

@@ -15,7 +15,7 @@ export interface Factor {
 
 /** A share of one failure's expected events, with everything that made it. */
 export interface RatePart {
-  readonly kind: 'distance' | 'dust' | 'fills' | 'crossings' | 'days';
+  readonly kind: 'distance' | 'dust' | 'fills' | 'crossings' | 'frost' | 'days';
   /** The leg it happens on; null for what time brings, wherever the vehicle stands. */
   readonly leg: string | null;
   /** Events of the whole group before share and factors. */

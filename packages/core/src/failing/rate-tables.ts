@@ -61,6 +61,8 @@ export interface ThresholdFactor extends ForGroups {
   /** Degrees Celsius, or metres of altitude. */
   readonly threshold: number;
   readonly factor: number;
+  /** In place of `factor` where the tyres run soft. */
+  readonly softTyres?: number;
 }
 
 /** A multiplier that a modification brings. `when` absent: always; `surface` absent: everywhere. */
@@ -120,6 +122,14 @@ export interface FactorTables {
   readonly pace: ForGroups & { readonly factor: number };
   readonly heat: readonly ThresholdFactor[];
   readonly cold: readonly ThresholdFactor[];
+  /** Events of one failure per night below so many degrees Celsius without winter fuel. */
+  readonly waxing?: Printed & {
+    readonly group: string;
+    readonly failure: string;
+    readonly when: FeatureCondition;
+    readonly below: number;
+    readonly perNight: number;
+  };
   readonly altitude: readonly ThresholdFactor[];
   readonly stones: ForGroups & { readonly factor: Readonly<Record<Stones, number>> };
   readonly dust: readonly (ForGroups & { readonly factor: number })[];

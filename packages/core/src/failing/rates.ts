@@ -55,6 +55,7 @@ function failureRate(
     // A failure the vehicle cannot have hands its own events back to the group.
     const whole = only !== undefined && shares.has(only);
     if (whole && only !== failure.id) return [];
+    if (!whole && share === 0) return [];
     const factors = part.kind === 'distance' ? [...part.factors, ...weak] : part.factors;
     const mine = whole ? 1 : share;
     return [{ ...part, share: mine, factors, events: part.base * mine * productOf(factors) }];

@@ -273,6 +273,18 @@ describe('factors of the leg', () => {
     expect(times('battery', { legs: [leg(100, 'gravel', { coldest: at(-5) })] })).toBe(1);
   });
 
+  it('[M1] soft tyres in heat fail three times as often, where firm ones fail half as much again', () => {
+    const hottest = kelvins(40 + 273.15);
+    expect(times('tyre', { legs: [leg(100, 'gravel', { hottest })] })).toBeCloseTo(1.5, 9);
+    expect(times('tyre', { legs: [leg(100, 'gravel', { hottest, softTyres: true })] })).toBeCloseTo(3, 9);
+    expect(times('cooling', { legs: [leg(100, 'gravel', { hottest, softTyres: true })] })).toBeCloseTo(
+      1.5,
+      9,
+    );
+    // The trade gives no figure for cooler days.
+    expect(times('tyre', { legs: [leg(100, 'gravel', { softTyres: true })] })).toBe(1);
+  });
+
   it('[M1] stones, pace and dust count on their groups', () => {
     expect(times('tyre', { legs: [leg(100, 'gravel', { stones: 'staked' })] })).toBeCloseTo(4, 9);
     expect(times('suspension', { legs: [leg(100, 'corrugated', { resonancePace: true })] })).toBeCloseTo(
@@ -284,6 +296,34 @@ describe('factors of the leg', () => {
 });
 
 describe('what does not grow with distance', () => {
+  it('[M1] nights of frost wax summer diesel: by night, on diesels only, and on one failure only', () => {
+    const coldest = kelvins(-12 + 273.15);
+    const legs = [leg(300, 'gravel', { coldest }), leg(100, 'sealed')];
+    const frost = (change: Parameters<typeof input>[0]) => {
+      const result = ratesOf(input({ legs, trip: { days: 9, campNights: 6 }, ...change }));
+      const parts = result.failures.flatMap((f) =>
+        f.parts.filter((p) => p.kind === 'frost').map((p) => [f.failure, p.events]),
+      );
+      return { parts, waxed: failure(result, 'diesel-waxed')?.events ?? 0 };
+    };
+    const diesel = { features: new Set(['diesel']) };
+    // Eight nights between nine days, three quarters of the way in frost.
+    expect(frost({ vehicle: diesel }).waxed).toBeCloseTo(8 * 0.75 * 0.05, 12);
+    expect(frost({ vehicle: diesel }).parts.map(([id]) => id)).toEqual(['diesel-waxed']);
+    expect(frost({ vehicle: diesel, trip: { days: 1, campNights: 4 } }).waxed).toBeCloseTo(
+      4 * 0.75 * 0.05,
+      12,
+    );
+    expect(frost({}).parts).toEqual([]);
+    const winter = [leg(300, 'gravel', { coldest, winterFuel: true }), leg(100, 'sealed')];
+    expect(frost({ vehicle: diesel, legs: winter }).parts).toEqual([]);
+    const mild = [leg(300, 'gravel', { coldest: kelvins(-9 + 273.15) })];
+    expect(frost({ vehicle: diesel, legs: mild }).parts).toEqual([]);
+    expect(frost({ vehicle: diesel, trip: { days: 1, campNights: 0 } }).parts).toEqual([]);
+    // Distance gives a weight of nothing nothing.
+    expect(frost({ vehicle: diesel, legs: mild }).waxed).toBe(0);
+  });
+
   it('[M1] a day and a camp night with a fridge and no sun wear the battery, as entries of their own', () => {
     const camped = { days: 20, campNights: 15 };
     const fridge = ratesOf(input({ vehicle: { features: new Set(['fridge']) }, trip: camped }));

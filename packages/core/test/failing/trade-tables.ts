@@ -66,6 +66,7 @@ export const FAILURES: readonly FailureShare[] = [
     when: { all: ['assist-air-springs'], none: ['leaf-rear'] },
   },
   { id: 'air-filter', group: 'fuel-air', title: 'Air filter blocked', share: 1 },
+  { id: 'diesel-waxed', group: 'fuel-air', title: 'Diesel waxed', share: 0, when: { all: ['diesel'] } },
 ];
 
 const wear = ['suspension', 'steering', 'body', 'wiring', 'exhaust'];
@@ -115,8 +116,19 @@ export const TABLES: RateTables = {
       { groups: ['brakes', 'driveline', 'cooling'], exponent: 2, of: 'gross', basis },
     ],
     pace: { groups: ['suspension'], factor: 2.5, basis },
-    heat: [{ groups: ['cooling', 'tyre'], threshold: 35, factor: 1.5, basis }],
+    heat: [
+      { groups: ['cooling'], threshold: 35, factor: 1.5, basis },
+      { groups: ['tyre'], threshold: 35, factor: 1.5, softTyres: 3, basis },
+    ],
     cold: [{ groups: ['battery', 'charging-starting'], threshold: -10, factor: 3, basis }],
+    waxing: {
+      group: 'fuel-air',
+      failure: 'diesel-waxed',
+      when: { all: ['diesel'] },
+      below: -10,
+      perNight: 0.05,
+      basis,
+    },
     altitude: [{ groups: ['cooling'], threshold: 3000, factor: 1.3, basis: { kind: 'common-practice' } }],
     stones: { groups: ['tyre'], factor: { none: 1, gravel: 1, sharp: 2, staked: 4 }, basis },
     dust: [{ groups: ['charging-starting'], factor: 1.5, basis }],

@@ -201,6 +201,10 @@ export const leg = z.strictObject({
   stones: z.enum(['none', 'gravel', 'sharp', 'staked']).default('none'),
   maxC: z.number().optional(),
   minC: z.number().optional(),
+  /** Winter diesel is in the tank on this leg. */
+  winterFuel: z.boolean().default(false),
+  /** The tyres are let down and not pumped up again for this leg. */
+  softTyres: z.boolean().default(false),
   altitudeM: z.number().optional(),
   dusty: z.boolean().default(false),
   doubtfulFills: z.number().int().default(0),

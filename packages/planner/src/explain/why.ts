@@ -205,5 +205,6 @@ const PART_WORDS = {
   dust: 'dust',
   fills: 'doubtful fuel',
   crossings: 'water crossings',
+  frost: 'nights of frost without winter fuel',
   days: 'time',
 } as const;

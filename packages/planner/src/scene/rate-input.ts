@@ -70,6 +70,8 @@ function rateLeg(id: string, leg: Leg): RateLeg {
     ...(leg.maxC === undefined ? {} : { hottest: kelvins(leg.maxC + CELSIUS) }),
     ...(leg.minC === undefined ? {} : { coldest: kelvins(leg.minC + CELSIUS) }),
     ...(leg.altitudeM === undefined ? {} : { altitude: metres(leg.altitudeM) }),
+    winterFuel: leg.winterFuel,
+    softTyres: leg.softTyres,
     dusty: leg.dusty,
     doubtfulFills: leg.doubtfulFills,
     resonancePace: leg.resonancePace,
