@@ -115,6 +115,7 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .argument('[LIST]', 'list to read: .txt, .csv or .xlsx')
     .option('--new <name>', 'start a new garage with this name')
     .option('--teach <lesson...>', '"word = meaning": teach a word first (kept in the garage)')
+    .option('--confirm-masses', 'take masses that are unusual for their kind as they stand')
     .option('--write', 'write the garage; without it only shows what would be understood')
     .option('--json', 'print JSON instead of text')
     .action(async (garage: string, list: string | undefined, options: Record<string, unknown>) => {

@@ -238,6 +238,24 @@ describe('what the commands print with --json', () => {
     }
   });
 
+  it('import: an absurd mass is asked about before anything is written, and written once confirmed', async () => {
+    const machine = { files: { 'list.txt': '1/2 drive socket 19 mm 40 kg\n' } };
+    const run = (...more: readonly string[]) =>
+      runOn(machine, 'import', 'new.yaml', 'list.txt', '--new', 'Mine', ...more);
+    const asked = await run('--write');
+    expect(asked.out.replace(/\s+/g, ' ')).toContain('weighs 40 kg where about 90 g is usual');
+    expect(asked.out).toContain('One mass is left out');
+    expect(asked.written[0]?.data).toContain('SK2-19');
+    expect(asked.written[0]?.data).not.toContain('grams');
+    const json = ANSWERS.import.parse(valid('import', await run('--json')));
+    expect(json.unbelieved).toEqual([
+      { line: 1, text: '1/2 drive socket 19 mm 40 kg', sentence: expect.stringContaining('40 kg') },
+    ]);
+    const sure = await run('--write', '--confirm-masses');
+    expect(sure.written[0]?.data).toContain('confirmed: true');
+    expect(sure.out).not.toContain('left out');
+  });
+
   it('import: what was read and what was not, and nothing is written unless asked', async () => {
     const list = '1/2 deep sockets 17 19 21\n2x locking pliers\nqwertyuiop asdf\n';
     const ran = await runOn(

@@ -4,10 +4,11 @@ import { ok, refuse as refusal } from '@waymend/core/result';
 import { readGarage } from '@waymend/garage/file/read-garage';
 import { textOfBytes } from '@waymend/garage/file/text-of-bytes';
 import { writeGarage } from '@waymend/garage/file/write-garage';
+import type { ImportInto } from '@waymend/garage/import/import-into';
 import { importInto } from '@waymend/garage/import/import-into';
 import { teach } from '@waymend/garage/import/own-words';
 import { readAny } from '@waymend/garage/import/read-any';
-import type { ImportReading } from '@waymend/garage/import/reading';
+import type { ImportMatch, ImportReading } from '@waymend/garage/import/reading';
 import { DOUBTFUL } from '@waymend/garage/import/reading';
 import type { Garage } from '@waymend/garage/record/schema';
 import { FILE_VERSION, garageFile } from '@waymend/garage/record/schema';
@@ -31,15 +32,17 @@ export async function importCommand(
   let garage = taught.value;
   let reading: ImportReading = { matches: [], notUnderstood: [], headings: [] };
   let repeated = 0;
+  let unbelieved: ImportInto['unbelieved'] = [];
   if (list !== undefined) {
     const bytes = await readBytes(io, list);
     if (bytes === null) return EXIT.refused;
     const read = await readAny(bytes, { words: garage.words, name: list });
     if (!read.ok) return stop(io, read.error);
     reading = read.value.reading;
-    const filled = importInto(garage, reading.matches);
+    const filled = importInto(garage, reading.matches, { confirmMasses: options['confirmMasses'] === true });
     garage = filled.garage;
     repeated = filled.repeated.length;
+    unbelieved = filled.unbelieved;
   } else if (options['teach'] === undefined) {
     return stop(io, {
       id: 'list-missing',
@@ -48,7 +51,10 @@ export async function importCommand(
   }
   const write = options['write'] === true;
   if (write && !(await writeText(io, path, writeGarage(garage)))) return EXIT.refused;
-  const doubtful = reading.matches.filter((m) => m.confidence < DOUBTFUL);
+  const odd = new Map<ImportMatch, string>(unbelieved.map(({ match, sentence }) => [match, sentence]));
+  const doubtful = reading.matches
+    .filter((m) => m.confidence < DOUBTFUL || odd.has(m))
+    .map((m) => ({ ...m, ...(odd.has(m) ? { why: odd.get(m) ?? '' } : {}) }));
   if (options['json'] === true) {
     const matches = reading.matches.map((m) => ({
       line: m.line,
@@ -59,7 +65,7 @@ export async function importCommand(
       confidence: m.confidence,
     }));
     io.out(
-      `${JSON.stringify({ schema: 'waymend.import/1', file: list ?? null, written: write, matches, notUnderstood: reading.notUnderstood, repeated }, null, 2)}\n`,
+      `${JSON.stringify({ schema: 'waymend.import/1', file: list ?? null, written: write, matches, notUnderstood: reading.notUnderstood, repeated, unbelieved: unbelieved.map(({ match, sentence }) => ({ line: match.line, text: match.text, sentence })) }, null, 2)}\n`,
     );
   } else {
     io.out(
@@ -67,6 +73,7 @@ export async function importCommand(
         reading,
         doubtful,
         repeated,
+        unbelieved: unbelieved.length,
         list: list ?? null,
         garage: path,
         written: write,

@@ -31,5 +31,14 @@ export const importAnswer = z
     matches: z.array(importMatch).describe('What was understood, in the order of the list'),
     notUnderstood: z.array(notUnderstood).describe('What was not'),
     repeated: count('Matches whose line the garage already holds'),
+    unbelieved: z
+      .array(
+        z.strictObject({
+          line,
+          text: text('The line as typed'),
+          sentence: text('What is odd about the mass'),
+        }),
+      )
+      .describe('Belongings added without their mass, because it is absurd for their kind and not confirmed'),
   })
   .meta({ id: 'import', description: 'What `waymend import GARAGE LIST --json` prints' });

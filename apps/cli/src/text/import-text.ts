@@ -9,6 +9,8 @@ export interface ImportTextInput {
   readonly doubtful: readonly ImportMatch[];
   /** Matches whose line the garage already holds. */
   readonly repeated: number;
+  /** Belongings whose mass is left out until it is confirmed. */
+  readonly unbelieved: number;
   readonly list: string | null;
   readonly garage: string;
   readonly written: boolean;
@@ -17,7 +19,7 @@ export interface ImportTextInput {
 
 /** What was understood, what is doubtful, and every line that was not understood. */
 export function importText(input: ImportTextInput): string {
-  const { reading, doubtful, repeated, list, garage, written, paint } = input;
+  const { reading, doubtful, repeated, unbelieved, list, garage, written, paint } = input;
   const lines: string[] = [];
   if (list !== null) {
     const pieces = reading.matches.reduce((sum, m) => sum + (m.kind === 'thing' ? m.copies : 1), 0);
@@ -62,6 +64,13 @@ export function importText(input: ImportTextInput): string {
       '',
       ...paragraph(
         `${grouped(repeated)} of these stand in the garage from the same line already: this list may have been read before.`,
+      ),
+    );
+  if (unbelieved > 0)
+    lines.push(
+      '',
+      ...paragraph(
+        `${unbelieved === 1 ? 'One mass is' : `${grouped(unbelieved)} masses are`} left out: correct the list, or add --confirm-masses to take them as they stand.`,
       ),
     );
   lines.push(

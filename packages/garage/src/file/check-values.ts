@@ -1,8 +1,8 @@
 import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
 import type { Refusal } from '@waymend/core/result';
 import type { Belonging, Garage } from '../record/schema.ts';
-import { isOddMass } from '../record/odd-mass.ts';
 import type { PlaceInFile } from './place-in-file.ts';
+import { HEAVIEST_GRAMS, unusualMass } from './unusual-mass.ts';
 
 /** Least and greatest that can be meant at all, in the unit the key names; `id` of the refusal on each side. */
 interface Range {
@@ -73,7 +73,7 @@ const RANGES: Readonly<Record<Ranged, readonly Range[]>> = {
   ],
   weakPoints: [{ key: 'factor', least: 0, most: 1_000, unit: '', kind: 'amount' }],
   belongings: [
-    { key: 'grams', least: 0, most: 1_000_000, unit: 'g', kind: 'mass' },
+    { key: 'grams', least: 0, most: HEAVIEST_GRAMS, unit: 'g', kind: 'mass' },
     { key: 'lengthMm', least: 0, most: 10_000, unit: 'mm', kind: 'length' },
     { key: 'handleMm', least: 0, most: 10_000, unit: 'mm', kind: 'length' },
     { key: 'bulkMl', least: 0, most: 1_000_000, unit: 'ml', kind: 'amount' },
@@ -129,17 +129,10 @@ export function doubtfulValues(garage: Garage, at: PlaceInFile): readonly Refusa
 
 /** Above the tightest joints of light vehicles (estimate). */
 const MOST_LIKELY_TORQUE = 800;
-function massToAsk(id: string, { is, name, grams, confirmed, copies }: Belonging): string | null {
-  if (confirmed || grams === undefined) return null;
-  const usual = is === undefined ? undefined : BELONGING_BY_ID.get(is);
-  if (!isOddMass(grams, usual?.grams ?? null)) return null;
-  const confirm = 'if it is right, add "confirmed: true"';
-  const each = copies > 1 ? 'one of ' : '';
-  return usual === undefined
-    ? `${each}${id} (${name ?? 'your own thing'}) weighs ${massText(grams)}; ${confirm}`
-    : `${each}${id} (${usual.name}) weighs ${massText(grams)} where about ${massText(usual.grams)} is usual; ${confirm}`;
-}
-
-function massText(grams: number): string {
-  return grams >= 1000 ? `${Number((grams / 1000).toPrecision(3))} kg` : `${grams} g`;
+function massToAsk(id: string, belonging: Belonging): string | null {
+  const unusual = unusualMass(belonging);
+  if (unusual === null) return null;
+  const { is, name, copies } = belonging;
+  const what = (is === undefined ? undefined : BELONGING_BY_ID.get(is)?.name) ?? name ?? 'your own thing';
+  return `${copies > 1 ? 'one of ' : ''}${id} (${what}) ${unusual}; if it is right, add "confirmed: true"`;
 }

@@ -1,3 +1,5 @@
+import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
+import { HEAVIEST_GRAMS, unusualMass } from '../file/unusual-mass.ts';
 import { isForbiddenName } from '../record/forbidden-names.ts';
 import type { Belonging, Garage } from '../record/schema.ts';
 import { belonging } from '../record/schema.ts';
@@ -9,6 +11,14 @@ export interface ImportInto {
   readonly added: readonly string[];
   /** Matches that look like a belonging the garage already has from the same line: likely the same list again. */
   readonly repeated: readonly ImportMatch[];
+  /** Matches whose mass is not believed, each with what is odd about it; the belonging is added without that mass. */
+  readonly unbelieved: readonly { readonly match: ThingMatch; readonly sentence: string }[];
+}
+
+export interface ImportChoices {
+  readonly makeId?: IdMaker;
+  /** The owner has looked: unusual masses are added as they stand, and marked confirmed. */
+  readonly confirmMasses?: boolean;
 }
 
 /** Makes an id that is not taken from what a thing is: 'SK3-10' -> 'sk3-10', then 'sk3-10-2'. */
@@ -29,17 +39,19 @@ export const idFromContent: IdMaker = (wish, isTaken) => {
 
 /**
  * A new garage with the matches added as belongings; nothing that is there is changed or overwritten. The same matches
- * on the same garage always give the same ids. A boxed set becomes one belonging with its contents inside.
+ * on the same garage always give the same ids. A boxed set becomes one belonging with its contents inside. A mass absurd for
+ * its kind is left out until the owner confirms it; one that nothing has is never added.
  */
 export function importInto(
   garage: Garage,
   matches: readonly ImportMatch[],
-  makeId: IdMaker = idFromContent,
+  { makeId = idFromContent, confirmMasses = false }: ImportChoices = {},
 ): ImportInto {
   const belongings: Record<string, Belonging> = { ...garage.belongings };
   const known = new Set(Object.values(garage.belongings).map(({ line, is }) => `${line ?? ''}\n${is ?? ''}`));
   const added: string[] = [];
   const repeated: ImportMatch[] = [];
+  const unbelieved: ImportInto['unbelieved'][number][] = [];
   const add = (wish: string, fields: object): string => {
     const id = makeId(wish, (candidate) => Object.hasOwn(belongings, candidate));
     if (Object.hasOwn(belongings, id)) throw new Error(`the id maker gave ${id}, which is taken`);
@@ -50,14 +62,25 @@ export function importInto(
   for (const match of matches) {
     const is = match.kind === 'thing' ? match.catalogueId : '';
     if (known.has(`${shortened(match.text)}\n${is}`)) repeated.push(match);
-    if (match.kind === 'thing') add(wishOf(match), thingFields(match, garage));
-    else {
+    if (match.kind === 'thing') {
+      const odd = unusualMass({ is: match.catalogueId, grams: match.grams });
+      const kept = confirmMasses && (match.grams ?? 0) <= HEAVIEST_GRAMS;
+      if (odd !== null && !kept) unbelieved.push({ match, sentence: sentenceOf(match, odd) });
+      const fields = thingFields(match, garage);
+      const mass = odd === null ? {} : kept ? { confirmed: true } : { grams: undefined, weighed: false };
+      add(wishOf(match), { ...fields, ...mass });
+    } else {
       const box = add(match.setId, setFields(match, garage));
       for (const { is: piece, copies } of match.contents)
         add(`${match.setId}-${piece}`, { is: piece, copies, inside: box });
     }
   }
-  return { garage: { ...garage, belongings }, added, repeated };
+  return { garage: { ...garage, belongings }, added, repeated, unbelieved };
+}
+
+function sentenceOf({ catalogueId, copies }: ThingMatch, odd: string): string {
+  const name = BELONGING_BY_ID.get(catalogueId)?.name ?? catalogueId;
+  return `${copies > 1 ? 'one ' : ''}${name} ${odd}; the mass is left out until you confirm it`;
 }
 
 function wishOf({ catalogueId, size, handleMm }: ThingMatch): string {

@@ -58,7 +58,9 @@ describe('importing into a garage', () => {
 
   it('uses the id maker it is given', () => {
     let n = 0;
-    const { added } = importInto(garage(), read('multimeter\nwire brush').matches, () => `x${++n}`);
+    const { added } = importInto(garage(), read('multimeter\nwire brush').matches, {
+      makeId: () => `x${++n}`,
+    });
     expect(added).toEqual(['x1', 'x2']);
   });
 
@@ -76,10 +78,34 @@ describe('importing into a garage', () => {
     expect(belongings['sw-hf']?.note).toBe('kept in: shed');
   });
 
-  it('keeps a mass that is far off, which reading the file then asks about', () => {
-    const { garage: after } = imported('1/2 drive socket 19 mm 40 kg');
-    const result = readGarage(writeGarage(after), 'x.yaml');
-    expect(result.ok ? [] : result.error.map(({ id }) => id)).toEqual(['mass-absurd-ask']);
+  it('leaves a mass out that is absurd for its kind, says so, and takes it once it is confirmed', () => {
+    const matches = read('1/2 drive socket 19 mm 40 kg\nwire brush').matches;
+    const asked = importInto(garage(), matches);
+    expect(asked.unbelieved.map(({ match, sentence }) => [match.line, sentence])).toEqual([
+      [
+        1,
+        'shallow socket, six-point weighs 40 kg where about 90 g is usual; the mass is left out until you confirm it',
+      ],
+    ]);
+    expect(asked.garage.belongings['sk2-19']?.grams).toBeUndefined();
+    expect(asked.garage.belongings['sk2-19']?.weighed).toBe(false);
+    // What is written reads back without a question.
+    expect(readGarage(writeGarage(asked.garage), 'x.yaml')).toEqual({ ok: true, value: asked.garage });
+    const sure = importInto(garage(), matches, { confirmMasses: true });
+    expect(sure.unbelieved).toEqual([]);
+    expect(sure.garage.belongings['sk2-19']).toMatchObject({ grams: 40_000, weighed: true, confirmed: true });
+    expect(readGarage(writeGarage(sure.garage), 'x.yaml').ok).toBe(true);
+  });
+
+  it('never takes what nothing weighs, and believes what only varies', () => {
+    const tonnes = importInto(garage(), read('bottle jack 4t 4000 kg').matches, { confirmMasses: true });
+    expect(tonnes.unbelieved).toHaveLength(1);
+    expect(tonnes.garage.belongings['jb-4']?.grams).toBeUndefined();
+    const heavy = importInto(garage(), read('1/2 ratchet 780 g\n10 mm socket 3/8 60 g').matches);
+    expect(heavy.unbelieved).toEqual([]);
+    expect(Object.values(heavy.garage.belongings).map((b) => b.grams)).toEqual(
+      expect.arrayContaining([780, 60]),
+    );
   });
 });
 
