@@ -59,14 +59,22 @@ export function limitRows(scene: Scene): readonly LimitRow[] {
     rows.push({
       id: `load ${id}`,
       limit: grams,
-      carried: weighed((piece) => wholeGrams(piece.grams * at(piece.berth))),
-      bundles: cases((bundle) => wholeGrams(bundle.caseGrams * elsewhere)),
+      carried: weighed((piece) => wholeGrams(piece.grams, at(piece.berth))),
+      bundles: cases((bundle) => wholeGrams(bundle.caseGrams, elsewhere)),
     });
   }
   return rows;
 }
 
-/** Up, but for what is a whole number and only looks larger in binary. */
-function wholeGrams(grams: number): number {
-  return Math.ceil(grams - 1e-6) + 0;
+/** Factors count in whole billionths: a tape measure gives thousandths. */
+const BILLION = 1_000_000_000n;
+
+/**
+ * What so many grams add to a row, rounded up to whole grams in whole-number arithmetic, so that a sum of these is never below
+ * the exact sum. A negative share (ahead of, or behind, both axles) is rounded up as well, towards nothing.
+ */
+function wholeGrams(grams: number, factor: number): number {
+  const exact = BigInt(grams) * BigInt(Math.round(factor * Number(BILLION)));
+  // BigInt division cuts towards nothing: up for what is negative, down for what is not.
+  return Number(exact / BILLION) + (exact % BILLION > 0n ? 1 : 0);
 }

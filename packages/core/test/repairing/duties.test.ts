@@ -196,6 +196,31 @@ describe('[M6] limits', () => {
     expect(row('load rear').bundles).toEqual([{ bundle: 0, weight: 810 }]);
   });
 
+  it('[M13] a millionth of a gram over is a gram, a whole number is itself however it looks in binary', () => {
+    const weigh = (g: number, elsewhere: number) => {
+      const { problem: one } = built(
+        scene({
+          pieces: [piece('p', [], { grams: grams(g) })],
+          limits: {
+            grams: null,
+            millilitres: null,
+            cents: cents(0),
+            berths: [],
+            loads: [{ id: 'rear', grams: 1, factor: {}, elsewhere }],
+          },
+        }),
+      );
+      return one.limits.find((r) => r.id === 'load rear')?.carried[0]?.weight;
+    };
+    expect(weigh(1, 1.000001)).toBe(2);
+    expect(weigh(1_000_000, 1.000001)).toBe(1_000_001);
+    expect(weigh(10, 0.7)).toBe(7);
+    expect(weigh(1000, 1.1)).toBe(1100);
+    expect(weigh(3, 1 / 3)).toBe(1);
+    expect(weigh(1, -0.5)).toBeUndefined();
+    expect(weigh(3, -0.5)).toBe(-1);
+  });
+
   it('[M6] no row where there is no limit, but money always', () => {
     expect(built(scene()).problem.limits.map((r) => r.id)).toEqual(['money']);
   });

@@ -37,8 +37,6 @@ export function sums(scene: Scene, { carried, bought, bundles }: Supplied): Sums
       violation: 'over-load' as const,
       used: loadOn(row, carried, caseGrams),
       limit: row.grams,
-      // Whole numbers per piece may have been used where a factor made a fraction: half a gram a piece is no fault.
-      slack: (carried.length + cases.length) / 2,
       unit: 'g',
     })),
   ];
@@ -54,18 +52,21 @@ export function sums(scene: Scene, { carried, bought, bundles }: Supplied): Sums
 interface Row extends LimitFigure {
   readonly violation: ViolationId;
   readonly unit: string;
-  readonly slack?: number;
 }
 
-function over({ id, violation, used, limit, unit, slack = 0 }: Row): readonly Violation[] {
-  if (limit === null || used <= limit + slack) return [];
+function over({ id, violation, used, limit, unit }: Row): readonly Violation[] {
+  if (limit === null || used <= limit) return [];
   const sentence = `${id} adds up to ${used} ${unit}, over its limit of ${limit} ${unit}.`;
   return [{ id: violation, about: id, sentence, found: used, expected: limit }];
 }
 
 const SCALE = 1_000_000_000n;
 
-/** Grams on one load row, added up as whole billionths and rounded up at the end. Cases ride where nothing is said. */
+/**
+ * Grams on one load row, added up exactly as whole billionths and rounded up once, at the end. Cases ride where nothing is
+ * said. No slack is given: a plan made from rows that round each piece up is never above this sum, because a sum of upper
+ * bounds is an upper bound of the sum, and the limit is a whole number, so rounding the exact sum up cannot pass it either.
+ */
 function loadOn(
   row: Scene['limits']['loads'][number],
   carried: Supplied['carried'],

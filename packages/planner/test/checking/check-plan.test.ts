@@ -1,5 +1,7 @@
+import { buildProblem } from '@waymend/core/repairing/build-problem';
 import { cents, grams, metres, millilitres, newtonMetres } from '@waymend/core/quantity/units';
 import type { Scene, SceneBundle } from '@waymend/core/repairing/scene';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '../../src/checking/check-plan.ts';
 import type { Claims, ViolationId } from '../../src/checking/report.ts';
@@ -217,13 +219,53 @@ describe('limits', () => {
     const row = (limit: number) =>
       withLimits({ loads: [{ id: 'rear', grams: limit, factor: { tail: 1.25 }, elsewhere: 0.5 }] }, berthed);
     expect(violations(row(1750), ['a', 'b'])).toEqual([]);
-    expect(violations(row(1745), ['a', 'b'])).toEqual(['over-load']);
+    expect(violations(row(1749), ['a', 'b'])).toEqual(['over-load']);
     const front = withLimits(
       { loads: [{ id: 'front', grams: 100, factor: { tail: -0.25 }, elsewhere: 0.3 }] },
       berthed,
     );
     expect(violations(front, ['a', 'b'])).toEqual([]);
     expect(violations(front, ['b'])).toEqual(['over-load']);
+  });
+});
+
+describe('the border of a load row', () => {
+  const small = (n: number, each: number) =>
+    Array.from({ length: n }, (_, i) => piece(`p${i}`, [], { grams: grams(each) }));
+  const at = (pieces: Scene['pieces'], factor: number, limit: number) =>
+    withLimits({ loads: [{ id: 'rear', grams: limit, factor: {}, elsewhere: factor }] }, { pieces });
+  const all = (pieces: Scene['pieces']) => pieces.map((p) => p.id);
+
+  it('[M13] many small fractions that add up to a gram too much are a gram too much', () => {
+    // Ten times 1 g x 0.74 is 7.4 g: over 7 g, although less than half a gram a piece.
+    const ten = small(10, 1);
+    expect(violations(at(ten, 0.74, 8), all(ten))).toEqual([]);
+    expect(violations(at(ten, 0.74, 7), all(ten))).toEqual(['over-load']);
+    // Ten times 0.7 g is 7 g and not a hair more, whatever 0.7 is in binary.
+    expect(violations(at(ten, 0.7, 7), all(ten))).toEqual([]);
+    const three = small(3, 1);
+    expect(violations(at(three, 0.333333334, 1), all(three))).toEqual(['over-load']);
+    expect(violations(at(three, 0.333333333, 1), all(three))).toEqual([]);
+  });
+
+  it('[M13] whatever the rows of the problem allow, the exact sum allows', () => {
+    const factor = fc.integer({ min: -1_500_000, max: 2_500_000 }).map((n) => n / 1e6);
+    const loads = fc.array(fc.integer({ min: 1, max: 90_000 }), { minLength: 1, maxLength: 60 });
+    fc.assert(
+      fc.property(loads, factor, fc.integer({ min: -3, max: 3 }), (masses, share, near) => {
+        const pieces = masses.map((g, i) => piece(`p${i}`, [], { grams: grams(g) }));
+        const rows = buildProblem(at(pieces, share, 0));
+        if (!rows.ok) throw new Error(rows.error.message);
+        const row = rows.value.problem.limits.find((r) => r.id === 'load rear');
+        const sum = (row?.carried ?? []).reduce((total, w) => total + w.weight, 0);
+        const found = violations(at(pieces, share, sum + near), all(pieces));
+        if (near >= 0) expect(found).toEqual([]);
+        // The rows err by less than a gram a piece, and only towards the safe side.
+        const far = violations(at(pieces, share, sum - masses.length), all(pieces));
+        expect(far).toEqual(['over-load']);
+      }),
+      { numRuns: 300 },
+    );
   });
 });
 
