@@ -4,8 +4,11 @@ import type { Control, Ground } from './hunt.ts';
 import { roundToPlan } from './rounding.ts';
 import type { Found } from './workbench.ts';
 
+/** What a proof takes however small the gap, in the measure of gaps. */
+const LEAST_STEPS = 3;
+
 /** Caps looked at between two points. */
-const SAMPLES = 6;
+const SAMPLES = 12;
 
 /**
  * A plan between two masses that will be easy to prove. A cap on mass leaves a gap that depends on where it lies: almost none
@@ -37,7 +40,7 @@ export function easiestMass(
       const across = (heavy.grams - found.grams) / (heavy.grams - light.grams);
       const up = (found.loss - heavy.loss) / (light.loss - heavy.loss);
       const middle = (across + up) / 2;
-      const effort = (found.loss - bound + 10) / Math.max(1e-6, middle * (1 - middle));
+      const effort = (found.loss - bound + LEAST_STEPS) / Math.max(1e-6, middle * (1 - middle));
       if (effort >= least) continue;
       least = effort;
       best = found;

@@ -55,7 +55,7 @@ export function frontier(problem: Problem, solver: Solver, options: FrontierOpti
   assertWellFormed(problem);
   const reduced = options.reduce === false ? unreduced(problem) : reduce(problem, { kind: 'best-chance' });
   const search = new Search(reduced, solver, {
-    ...(options.reduce === false ? NEVER_SHRUNK : {}),
+    ...(options.reduce === false ? NEVER_SHRUNK : { shrinkFrom: SHRINK_FROM }),
     ...options,
     mostNodes: options.nodesPerPoint ?? NODES_PER_POINT,
   });
@@ -68,6 +68,9 @@ export function frontier(problem: Problem, solver: Solver, options: FrontierOpti
 }
 
 const NODES_PER_POINT = 2000;
+
+/** The model and what was learnt on it serve all points, so a point leaves it only for a much smaller one. */
+const SHRINK_FROM = 0.15;
 
 interface Gap {
   readonly heavy: FoundPoint;
