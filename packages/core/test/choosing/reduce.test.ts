@@ -170,6 +170,27 @@ describe('reduce, one reduction at a time', () => {
     expect(left(more)).toContain('p1');
   });
 
+  it('[M3] of many equal wrenches, two of which are needed at once, two are left, with or without prices', () => {
+    const grams = Array.from({ length: 14 }, () => 8);
+    const of: Need = { kind: 'enough', units: 2, from: grams.map((_, piece) => ({ piece, units: 1 })) };
+    const many = problem(
+      grams,
+      [of, any(...grams.map((_, p) => way(p)))],
+      [
+        [[0], 9],
+        [[1], 5],
+      ],
+    );
+    expect(left(many)).toEqual(['p0', 'p1']);
+    const dearer = many.pieces.map((piece, p) => (p < 3 ? { ...piece, owned: false, cents: 100 } : piece));
+    const bought = [0, 1, 2].map((piece) => ({ piece, weight: 100 }));
+    const money = { id: 'money', limit: 200, carried: [], bought };
+    expect(left({ ...many, pieces: dearer, limits: [...many.limits, money] })).toEqual(['p3', 'p4']);
+    // A lighter third would be the first choice.
+    const lighter = many.pieces.map((piece, p) => ({ ...piece, grams: p === 9 ? 7 : 8 }));
+    expect(left({ ...many, pieces: lighter })).toEqual(['p0', 'p9']);
+  });
+
   it('equal needs are one, and events on them add up', () => {
     const same = problem(
       [10, 20, 30],

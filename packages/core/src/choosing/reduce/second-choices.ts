@@ -10,7 +10,7 @@ import type { Occurrence } from './occurrences.ts';
  * Say i gives way to j when exchanging them in any choice that carries i but not j keeps every need and gain and adds
  * nothing to grams, cents, pieces or any limit: every way (option) that names i and not j has a rival (of no less gain)
  * within itself with j for i, i counts for no more units than j anywhere, j is there for the taking and weighs, costs and
- * counts no more, and i is tied to no whole set. Rank pieces by (grams, index) and look at all pairs (i, j) where i gives way to j and j ranks
+ * counts no more, and i is tied to no whole set. Rank pieces by (grams, cents, index) and look at all pairs (i, j) where i gives way to j and j ranks
  * before i. Of the optima take one whose ranks add up to the least. It carries no i without its j, for the exchange
  * would give an optimum of a lesser sum. In such a choice a way that names i but not j is never missed: when it is complete, so is
  * its rival, which names lower ranks; should that be left out too, so is the rival's own rival, and ranks cannot fall for
@@ -99,7 +99,7 @@ function ranksBefore(draft: Draft, j: number, i: number): boolean {
   return (
     instead.supply === null &&
     instead.wholes.length === 0 &&
-    (instead.grams < piece.grams || (instead.grams === piece.grams && j < i)) &&
+    (instead.grams - piece.grams || instead.cents - piece.cents || j - i) < 0 &&
     instead.count <= piece.count &&
     instead.cents <= piece.cents &&
     instead.weights.every((w, row) => w <= (piece.weights[row] ?? 0) || !draft.limits[row]?.live)
