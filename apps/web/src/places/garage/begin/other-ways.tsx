@@ -60,7 +60,7 @@ export function OtherWays({ opening, isMain }: { opening: Opening; isMain: boole
 }
 
 /** Says what would be put aside before it is. */
-function ReplaceDialog({ opening: { waiting, accept, decline } }: { opening: Opening }) {
+export function ReplaceDialog({ opening: { waiting, accept, decline } }: { opening: Opening }) {
   const { t } = useTranslation();
   const { garage } = useRecord();
   return (

@@ -7,6 +7,7 @@ import { LinkButton } from '../../../../look/link-button.tsx';
 import { Sentence } from '../../../../look/parts.tsx';
 import { useFormat } from '../../../../format/use-format.ts';
 import { useRecord } from '../../../../shell/stores.tsx';
+import { SubHead } from '../sub-head.tsx';
 import type { Catalogue } from '../use-catalogue.ts';
 import { useCatalogue } from '../use-catalogue.ts';
 import { BLANK, draftStore } from './draft.ts';
@@ -52,16 +53,10 @@ export function PasteSheet() {
     <FileDrop words={words} onTrouble={setTrouble}>
       {(chooser) => (
         <div className="paste">
-          <div className="paste-head">
-            <div>
-              <h1>{t('belongings.pasteTitle')}</h1>
-              <p className="quiet">{t('belongings.pasteHow')}</p>
-            </div>
-            <div className="acts">
-              {chooser}
-              <LinkButton to="/garage/belongings">{t('belongings.back')}</LinkButton>
-            </div>
-          </div>
+          <SubHead title={t('belongings.pasteTitle')} how={t('belongings.pasteHow')}>
+            {chooser}
+            <LinkButton to="/garage/belongings">{t('belongings.back')}</LinkButton>
+          </SubHead>
           {refusal !== null && (
             <p className="paste-trouble" role="alert">
               {refusal}. {t('belongings.nothingChanged')}

@@ -1,0 +1,70 @@
+import { EXISTS, entityParts } from '@waymend/garage/log/change';
+import type { Conflict } from '@waymend/garage/log/conflict';
+import { clockOf } from '@waymend/garage/log/stamp';
+import type { Garage } from '@waymend/garage/record/schema';
+import { useTranslation } from 'react-i18next';
+import { Button } from '../../../look/button.tsx';
+import { Block } from '../../../look/parts.tsx';
+import { useRecord } from '../../../shell/stores.tsx';
+
+const WHEN = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** Both values side by side, when each was written, and one press that ends it. Nothing is lost by waiting. */
+export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
+  const { t } = useTranslation();
+  const { garage, settle } = useRecord();
+  return (
+    <Block title={t('record.conflicts')} aside={t('record.conflictsAside')}>
+      <ul className="conflicts">
+        {conflicts.map(({ entity, field, values }) => {
+          const name = nameOf(garage, entity);
+          const title = field === EXISTS ? t('record.thereOrNot', { name }) : `${name}: ${field}`;
+          return (
+            <li key={`${entity} ${field}`} className="conflict">
+              <h3>{title}</h3>
+              <div className="conflict-values">
+                {values.map(({ value, change }) => {
+                  const words =
+                    field === EXISTS
+                      ? t(value === true ? 'record.stillThere' : 'record.deleted')
+                      : inWords(value, t('record.nothing'));
+                  return (
+                    <div key={change.id} className="conflict-value">
+                      <p className="decides">{words}</p>
+                      <p className="small quiet">
+                        {change.step.title}, {WHEN.format(new Date(clockOf(change.time)))}
+                      </p>
+                      <Button
+                        label={t('record.keepThisNamed', { title, words })}
+                        onPress={() =>
+                          void settle(t('record.stepSettled', { title }), { entity, field }, value)
+                        }
+                      >
+                        {t('record.keepThis')}
+                      </Button>
+                    </div>
+                  );
+                })}
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </Block>
+  );
+}
+
+/** The name its owner gave it, else its id. */
+function nameOf(garage: Garage, entity: string): string {
+  const parts = entityParts(entity);
+  if (parts === null) return garage.name;
+  const table: Readonly<Record<string, object>> = garage[parts.collection];
+  const thing = table[parts.id];
+  const name: unknown = thing === undefined ? undefined : Reflect.get(thing, 'name');
+  return typeof name === 'string' && name !== '' ? name : parts.id;
+}
+
+function inWords(value: unknown, nothing: string): string {
+  if (value === null || value === undefined) return nothing;
+  return typeof value === 'string' ? value : JSON.stringify(value);
+}
