@@ -13,6 +13,7 @@ export function saveFile(text: string, name: string, type: string): void {
 export function fileName(name: string, day: Date, usual: string): string {
   const plain = name
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
