@@ -40,6 +40,12 @@ export function putBerth(garage: Garage, id: string, berth: Berth): Garage {
   return { ...garage, berths: { ...garage.berths, [id]: berth } };
 }
 
+/** Changes fields of a berth; a field given as undefined is taken out of the record. */
+export function changeBerth(garage: Garage, id: string, fields: Loose<Berth>): Garage {
+  const before = garage.berths[id];
+  return before === undefined ? garage : putBerth(garage, id, merged(before, fields));
+}
+
 /** Takes a berth out; what rode in it has none then, and nothing names it any more. */
 export function removeBerth(garage: Garage, id: string): Garage {
   const freed = <T extends { readonly berth?: string | undefined }>(table: Readonly<Record<string, T>>) =>

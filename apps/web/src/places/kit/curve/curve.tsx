@@ -1,3 +1,4 @@
+import type { TFunction } from 'i18next';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { TFunction } from 'i18next';
 import { useTranslation } from 'react-i18next';
