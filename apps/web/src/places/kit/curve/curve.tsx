@@ -1,4 +1,3 @@
-import type { TFunction } from 'i18next';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { TFunction } from 'i18next';
 import { useTranslation } from 'react-i18next';

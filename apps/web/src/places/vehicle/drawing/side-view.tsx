@@ -46,7 +46,6 @@ export function SideView(props: SideViewProps) {
   return (
     <svg className="drawing" viewBox={`0 0 ${at.width} ${at.height}`} role="img" aria-label={title}>
       <Outline shape={shape} wheelbase={wheelbaseMm} at={at} />
-      {ghost !== null && <GhostMark ghost={ghost} at={at} paper={paper} />}
       {marks.map((spot) => {
         const placed = byId.get(spot.id);
         return placed === undefined ? null : (
@@ -61,6 +60,7 @@ export function SideView(props: SideViewProps) {
           />
         );
       })}
+      {ghost !== null && <GhostMark ghost={ghost} at={at} paper={paper} />}
       <Below {...props} at={at} />
       {axles.map((axle, n) => (
         <Axle key={axle.title} axle={axle} at={at} side={n === 0 ? 'start' : 'end'} />

@@ -38,7 +38,9 @@ export function LoadSheet() {
         {reply.kind === 'refused' &&
           reply.refusals.map((r) => <Sentence key={r.message}>{r.message}</Sentence>)}
         <p>
-          <Link href="/vehicle/data">{t('load.toData')}</Link>
+          <Link href="/vehicle/data" className="act as-link">
+            {t('load.toData')}
+          </Link>
         </p>
       </>
     );
@@ -61,7 +63,9 @@ function NoTrip() {
       <h1>{t('load.title')}</h1>
       <Sentence>{t('load.noTrip')}</Sentence>
       <p>
-        <Link href="/garage/trip">{t('load.toTrip')}</Link>
+        <Link href="/garage/trip" className="act as-link">
+          {t('load.toTrip')}
+        </Link>
       </p>
     </>
   );

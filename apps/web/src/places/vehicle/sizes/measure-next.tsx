@@ -40,7 +40,9 @@ export function MeasureNext({ rail }: { rail: SizeRail }) {
         </ul>
       )}
       <p>
-        <Link href="/vehicle/walk">{t('rail.toWalk')}</Link>
+        <Link href="/vehicle/walk" className="act as-link">
+          {t('rail.toWalk')}
+        </Link>
       </p>
     </Block>
   );

@@ -40,7 +40,9 @@ export function SizesSheet() {
         <h1>{t('rail.title')}</h1>
         <Sentence>{t('rail.noTrip')}</Sentence>
         <p>
-          <Link href="/garage/trip">{t('load.toTrip')}</Link>
+          <Link href="/garage/trip" className="act as-link">
+            {t('load.toTrip')}
+          </Link>
         </p>
       </>
     );

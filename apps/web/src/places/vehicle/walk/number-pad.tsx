@@ -13,34 +13,22 @@ export function NumberPad({
   fraction: boolean;
 }) {
   const { t } = useTranslation();
-  const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', fraction ? '/' : '.', '0', fraction ? '-' : ''];
+  const add = (key: string) => onChange(`${value}${key}`.slice(0, 8));
+  const row = (keys: readonly string[]) =>
+    keys.map((key) => (
+      <Button key={key} className="pad-key" onPress={() => add(key)}>
+        {key}
+      </Button>
+    ));
   return (
     <div className="pad" role="group" aria-label={t('walk.pad')}>
-      {keys.map((key, n) =>
-        key === '' ? (
-          <Button
-            key={n}
-            className="pad-key"
-            onPress={() => onChange(value.slice(0, -1))}
-            aria-label={t('walk.back')}
-          >
-            <BackSign />
-          </Button>
-        ) : (
-          <Button key={n} className="pad-key" onPress={() => onChange(`${value}${key}`.slice(0, 8))}>
-            {key}
-          </Button>
-        ),
-      )}
-      {fraction && (
-        <Button
-          className="pad-key pad-wide"
-          onPress={() => onChange(value.slice(0, -1))}
-          aria-label={t('walk.back')}
-        >
-          <BackSign />
-        </Button>
-      )}
+      {row(['1', '2', '3'])}
+      <Button className="pad-key" onPress={() => onChange(value.slice(0, -1))} aria-label={t('walk.back')}>
+        <BackSign />
+      </Button>
+      {row(['4', '5', '6', fraction ? '/' : '.', '7', '8', '9', '0'])}
+      {/* For sizes above one inch: 1-1/8. */}
+      {fraction && row(['-'])}
     </div>
   );
 }

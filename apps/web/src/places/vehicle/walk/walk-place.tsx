@@ -76,27 +76,19 @@ export function WalkPlace({
           <p className="walk-typed" role="status" aria-label={t('walk.typed')}>
             {shown}
           </p>
+          {entry === 'width' && (
+            <Button
+              onPress={() => {
+                setUnit(unit === 'mm' ? 'in' : 'mm');
+                setTyped('');
+              }}
+            >
+              {unit === 'mm' ? t('walk.toInches') : t('walk.toMillimetres')}
+            </Button>
+          )}
         </div>
-        {entry === 'width' && (
-          <div className="walk-units" role="group" aria-label={t('fittings.unit')}>
-            {(['mm', 'in'] as const).map((u) => (
-              <button
-                key={u}
-                type="button"
-                className="act"
-                aria-pressed={u === unit}
-                onClick={() => {
-                  setUnit(u);
-                  setTyped('');
-                }}
-              >
-                {u === 'mm' ? t('fittings.millimetres') : t('fittings.inches')}
-              </button>
-            ))}
-          </div>
-        )}
         <NumberPad value={typed} onChange={setTyped} fraction={entry === 'width' && unit === 'in'} />
-        <p className="walk-odd" role="alert">
+        <p className={odd ? 'walk-odd' : 'hidden-text'} role="alert">
           {odd &&
             `${t('fittings.odd', { size })}${near === null ? '' : ` ${t('fittings.oddNear', { near })}`}`}
         </p>

@@ -1,0 +1,117 @@
+import { readFileSync } from 'node:fs';
+import { readGarage } from '@waymend/garage/file/read-garage';
+import { garageFile } from '@waymend/garage/record/schema';
+import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
+import { fittingList } from '@waymend/planner/views/fitting-list';
+import { describe, expect, it } from 'vitest';
+import {
+  alwaysBring,
+  changeVehicle,
+  fittingId,
+  moveTo,
+  newId,
+  putOnBuyingList,
+  removeBerth,
+  removeFitting,
+} from '../../src/places/vehicle/edits.ts';
+import { dateOf, recordFitting } from '../../src/places/vehicle/fittings/record-fitting.ts';
+
+function demo() {
+  const text = readFileSync(new URL('../../../../examples/demo.garage.yaml', import.meta.url), 'utf8');
+  const read = readGarage(text, 'demo', { for: 'edit' });
+  if (!read.ok) throw new Error(read.error.map((e) => e.message).join('\n'));
+  return read.value;
+}
+
+const rowsOf = (garage: ReturnType<typeof demo>) => {
+  const rows = fittingList(garage, 'packer', null, SHIPPED_TRADE);
+  if (!rows.ok) throw new Error(rows.error.message);
+  return rows.value;
+};
+
+describe('changes of the Vehicle place', () => {
+  it('moves a load, a belonging and the kit, and touches nothing else', () => {
+    const before = demo();
+    const fuel = moveTo(before, 'loop', { kind: 'load', id: 'fuel' }, 'tail');
+    expect(fuel.loads['fuel']).toEqual({
+      name: before.loads['fuel']?.name,
+      kg: 121,
+      kind: 'fuel',
+      berth: 'tail',
+    });
+    expect({ ...fuel, loads: before.loads }).toEqual(before);
+    const kit = moveTo(before, 'loop', { kind: 'kit' }, 'canopy');
+    expect(kit.trips['loop']?.kitBerth).toBe('canopy');
+    const [id = ''] = Object.keys(before.belongings);
+    expect(moveTo(before, 'loop', { kind: 'belonging', id }, 'roof').belongings[id]?.berth).toBe('roof');
+    expect(moveTo(before, 'loop', { kind: 'ten' }, 'roof')).toBe(before);
+    expect(moveTo(before, 'loop', { kind: 'load', id: 'gone' }, 'roof')).toBe(before);
+  });
+
+  it('takes a berth out with everything that names it, so that the record still reads', () => {
+    const after = removeBerth(demo(), 'canopy');
+    expect(JSON.stringify(after)).not.toContain('"berth":"canopy"');
+    expect(after.berths['canopy']).toBeUndefined();
+    expect(after.loads['water']).not.toHaveProperty('berth');
+    expect(removeBerth(demo(), 'drawer').trips['loop']).not.toHaveProperty('kitBerth');
+    expect(garageFile.safeParse(after).success).toBe(true);
+  });
+
+  it('takes a field out of a vehicle when it is given as undefined', () => {
+    const after = changeVehicle(demo(), 'packer', { ratedRoofKg: undefined, wheelbaseMm: 3000 });
+    expect(after.vehicles['packer']).not.toHaveProperty('ratedRoofKg');
+    expect(after.vehicles['packer']?.wheelbaseMm).toBe(3000);
+  });
+
+  it('records the first word on an assumed place and keeps the rest of what was assumed', () => {
+    const before = demo();
+    const row = rowsOf(before).find((r) => r.fitting === null && r.hold !== null);
+    if (row === undefined) throw new Error('no assumed place with a far side');
+    const said = { size: '18 mm', status: 'measured', by: 'Wren', on: '2026-11-25' } as const;
+    const after = recordFitting(before, 'packer', row, said);
+    const now = rowsOf(after).find((r) => r.place === row.place && r.position === row.position);
+    expect(now).toMatchObject({ ...said, torqueNm: row.torqueNm, access: row.access, drive: row.drive });
+    expect(now?.hold?.size).toBe('18 mm');
+    expect(rowsOf(after)).toHaveLength(rowsOf(before).length);
+    const again = rowsOf(removeFitting(after, now?.fitting ?? ''));
+    expect(again.find((r) => r.place === row.place && r.position === row.position)).toEqual(row);
+  });
+
+  it('gives a place the same id on every device, and another vehicle another', () => {
+    const garage = demo();
+    expect(fittingId(garage, 'packer', 'sump-plug', null)).toBe('sump-plug');
+    expect(fittingId(garage, 'packer', 'sump-plug', 'trailer rear')).toBe('sump-plug-trailer-rear');
+    const taken = { ...garage, fittings: { ...garage.fittings, 'sump-plug': rowsFitting() } };
+    expect(fittingId(taken, 'other', 'sump-plug', null)).toBe('other-sump-plug');
+  });
+
+  it('marks what comes from home always, and lists what is bought as for sale once', () => {
+    const [own = ''] = Object.keys(demo().belongings);
+    expect(alwaysBring(demo(), [{ id: `${own}#2`, owned: true }]).belongings[own]?.pin).toBe('always');
+    const items = [{ id: 'buy:SK2-35', owned: false }];
+    const once = putOnBuyingList(demo(), items, 1000);
+    expect(once.belongings['buy-sk2-35']).toMatchObject({ is: 'SK2-35', forSale: true, price: 10 });
+    expect(putOnBuyingList(once, items, 1000)).toEqual(once);
+    expect(garageFile.safeParse(once).success).toBe(true);
+  });
+
+  it('makes ids that the record accepts, whatever was typed', () => {
+    for (const wish of ['Drawer, left', '', '<b>x</b>', 'Ä'.repeat(90)])
+      expect(newId(wish, () => 0.5)).toMatch(/^[a-z0-9][a-z0-9-]{0,63}$/);
+    expect(newId('a', () => 0)).not.toBe(newId('a', () => 0.99));
+  });
+
+  it('writes dates as the record does', () => {
+    expect(dateOf(new Date(2026, 2, 5))).toBe('2026-03-05');
+  });
+});
+
+function rowsFitting() {
+  return (
+    garageFile.parse({
+      waymend: 1,
+      name: '',
+      fittings: { one: { vehicle: 'packer', place: 'sump-plug' } },
+    }).fittings['one'] ?? { vehicle: '', place: '', status: 'assumed' as const, confirmed: false }
+  );
+}
