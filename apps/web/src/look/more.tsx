@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import { Button, Disclosure, DisclosurePanel } from 'react-aria-components';
 import './more.css';
 
 export interface MoreProps {
@@ -20,7 +20,7 @@ export function More({ title, summary, children, isOpen, onOpenChange }: MorePro
       {...(isOpen === undefined ? {} : { isExpanded: isOpen })}
       {...(onOpenChange === undefined ? {} : { onExpandedChange: onOpenChange })}
     >
-      <Heading level={3} className="more-head">
+      <div className="more-head">
         <Button slot="trigger" className="more-trigger">
           <svg className="more-sign" aria-hidden="true" width="14" height="14" viewBox="0 0 14 14">
             <path d="M1 4L7 10L13 4" fill="none" stroke="currentColor" strokeWidth="2" />
@@ -28,7 +28,7 @@ export function More({ title, summary, children, isOpen, onOpenChange }: MorePro
           <span>{title}</span>
           {summary !== undefined && <span className="small quiet more-summary">{summary}</span>}
         </Button>
-      </Heading>
+      </div>
       <DisclosurePanel className="more-panel">{children}</DisclosurePanel>
     </Disclosure>
   );

@@ -34,15 +34,7 @@ const GARAGE: Garage = garageFile.parse({
     k1: { trip: 'two', order: 1, km: 10, surface: 'sealed', helpKm: 5 },
   },
 });
-const NEW_LEG = {
-  km: 10,
-  surface: 'gravel',
-  helpKm: 5,
-  stones: 'none',
-  dusty: false,
-  doubtfulFills: 0,
-  resonancePace: false,
-} as const;
+const NEW_LEG = { ...edit.PLAIN_LEG, km: 10, surface: 'gravel', helpKm: 5 } as const;
 const order = (garage: Garage, trip = 'one') => edit.legsOf(garage, trip).map(([id]) => id);
 
 /** What the screens leave behind must be a garage that can be opened again. */

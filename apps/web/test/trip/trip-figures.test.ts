@@ -115,6 +115,7 @@ describe('what the fields say they change', () => {
     expect(en.trip.leg.stonesHint).toContain(`${stones.factor.sharp} times`);
     expect(en.trip.leg.stonesHint).toContain(`${stones.factor.staked} times`);
     expect(heat[0]).toMatchObject({ threshold: 35, factor: 1.5 });
+    expect(heat[1]).toMatchObject({ groups: ['tyre'], threshold: 35, factor: 1.5, softTyres: 3 });
     expect(cold.map(({ threshold }) => threshold)).toEqual([-10, -20, -20]);
     expect(cold[0]?.factor).toBe(2);
     expect(altitude[0]).toMatchObject({ threshold: 3000, factor: 1.3 });

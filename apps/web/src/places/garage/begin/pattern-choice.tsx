@@ -45,7 +45,7 @@ function useStart(onStarted: () => void): {
 } {
   const { t } = useTranslation();
   const { edit } = useRecord();
-  const { client, record } = useStores();
+  const { reader, record } = useStores();
   const { change } = useSettings();
   const { tripId } = useTrip();
   const [refused, setRefused] = useState<string | null>(null);
@@ -54,7 +54,7 @@ function useStart(onStarted: () => void): {
     with: async (id) => {
       const name = t(`begin.pattern.${id}.name`);
       const before = record.getState().garage;
-      const reply = await client.once({
+      const reply = await reader.once({
         kind: 'trip/start',
         garage: before,
         pattern: id,

@@ -31,7 +31,7 @@ export function useOpening(): Opening {
   const { t } = useTranslation();
   const { replace } = useRecord();
   const { change } = useSettings();
-  const { client, record } = useStores();
+  const { reader, record } = useStores();
   const [isReading, setReading] = useState(false);
   const [refused, setRefused] = useState<readonly string[]>([]);
   const [waiting, setWaiting] = useState<Waiting | null>(null);
@@ -42,7 +42,7 @@ export function useOpening(): Opening {
     change({ trip: null });
   };
   const read = async (bytes: Uint8Array, fileName: string, title: string, name: string) => {
-    const reply = await client.once({ kind: 'open', bytes, name: fileName });
+    const reply = await reader.once({ kind: 'open', bytes, name: fileName });
     if (reply.kind === 'garage') {
       const read_ = { title, name, garage: reply.garage };
       if (isEmpty(record.getState().garage)) await put(read_);

@@ -4,6 +4,16 @@ import type { Garage, Leg, Trip } from '@waymend/garage/record/schema';
 
 export type Load = Garage['loads'][string];
 
+/** What a new leg is like where nothing is said. */
+export const PLAIN_LEG = {
+  stones: 'none',
+  dusty: false,
+  doubtfulFills: 0,
+  resonancePace: false,
+  winterFuel: false,
+  softTyres: false,
+} as const satisfies Partial<Leg>;
+
 /** Legs of a trip in the order they are driven. */
 export function legsOf(garage: Garage, tripId: string): readonly (readonly [string, Leg])[] {
   return Object.entries(garage.legs)

@@ -161,6 +161,12 @@ function MoreFields({ leg, set }: { leg: Leg; set: (fields: Partial<Leg>) => voi
         <Check isOn={leg.resonancePace} onChange={(resonancePace) => set({ resonancePace })}>
           {t('trip.leg.pace')} <span className="small quiet">{t('trip.leg.paceHint')}</span>
         </Check>
+        <Check isOn={leg.softTyres} onChange={(softTyres) => set({ softTyres })}>
+          {t('trip.leg.soft')} <span className="small quiet">{t('trip.leg.softHint')}</span>
+        </Check>
+        <Check isOn={leg.winterFuel} onChange={(winterFuel) => set({ winterFuel })}>
+          {t('trip.leg.winterFuel')} <span className="small quiet">{t('trip.leg.winterFuelHint')}</span>
+        </Check>
       </div>
       <fieldset>
         <legend>{t('trip.leg.crossings')}</legend>

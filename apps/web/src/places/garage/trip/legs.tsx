@@ -6,7 +6,7 @@ import { More } from '../../../look/more.tsx';
 import { Balloon, Block } from '../../../look/parts.tsx';
 import { freshId } from '../../../shell/fresh-id.ts';
 import { useRecord } from '../../../shell/stores.tsx';
-import { addLeg, legsOf } from './edit-trip.ts';
+import { addLeg, legsOf, PLAIN_LEG } from './edit-trip.ts';
 import { LegForm } from './leg-form.tsx';
 import { RouteFigure } from './route-figure.tsx';
 import { SurfaceSample } from './surface-fills.tsx';
@@ -27,15 +27,7 @@ export function Legs({ tripId, chosen, onChoose }: LegsProps) {
   const add = async () => {
     const id = freshId('leg');
     const like = legs.at(-1)?.[1];
-    const leg = {
-      km: 100,
-      surface: 'gravel',
-      helpKm: 80,
-      stones: 'none',
-      dusty: false,
-      doubtfulFills: 0,
-      resonancePace: false,
-    } as const;
+    const leg = { ...PLAIN_LEG, km: 100, surface: 'gravel', helpKm: 80 } as const;
     await edit(t('trip.leg.added'), (before) =>
       addLeg(before, tripId, id, {
         ...leg,

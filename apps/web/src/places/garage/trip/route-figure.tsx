@@ -2,6 +2,8 @@ import { useLayoutEffect, useRef, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { Leg } from '@waymend/garage/record/schema';
 import { useFormat } from '../../../format/use-format.ts';
+import { fieldUnit } from '../../../format/field-units.ts';
+import { useRecord } from '../../../shell/stores.tsx';
 import { routeStrip } from './route-strip-layout.ts';
 import { SurfaceFills } from './surface-fills.tsx';
 
@@ -22,8 +24,10 @@ export function RouteFigure({ legs, chosen, onChoose }: RouteFigureProps) {
   const format = useFormat();
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
-  const left = 4;
-  const strip = routeStrip(legs, Math.max(0, width - left - 8), HELP);
+  const left = 76;
+  const { garage } = useRecord();
+  const unit = fieldUnit('distance', garage.units);
+  const strip = routeStrip(legs, Math.max(0, width - left - 8), HELP, unit.read(1) ?? 1);
   const step = (by: number) => {
     const at = legs.findIndex(([id]) => id === chosen);
     const next = legs[Math.min(legs.length - 1, Math.max(0, at + by))];
@@ -107,13 +111,15 @@ export function RouteFigure({ legs, chosen, onChoose }: RouteFigureProps) {
               </text>
             </g>
           ))}
+          <text x="-8" y="18" fontSize="12" textAnchor="end" aria-hidden="true">
+            {t(unit.name)} {t('trip.route.toHelp')}
+          </text>
           {strip.limits.map(({ km, y }) => (
             <g key={km} aria-hidden="true">
               <path d={`M0 ${foot - y}H${end}`} className="route-limit" />
               <path d={ticksAbove(foot - y, end)} stroke="var(--ink)" strokeWidth="1" />
-              <rect x={end - 112} y={foot - y - 20} width="112" height="16" fill="var(--paper)" />
-              <text x={end - 2} y={foot - y - 8} fontSize="12" textAnchor="end">
-                {t('trip.route.limit', { distance: format.distance(km) })}
+              <text x="-8" y={foot - y + 4} fontSize="12" textAnchor="end">
+                {format.distance(km).replace(/\D+$/, '')}
               </text>
             </g>
           ))}

@@ -15,7 +15,7 @@ export interface StripLeg {
 export interface Strip {
   readonly legs: readonly StripLeg[];
   readonly totalKm: number;
-  /** Even marks along the route, kilometres. */
+  /** Marks along the route, kilometres. */
   readonly ticks: readonly { readonly km: number; readonly x: number }[];
   /** Greatest distance to help the drawing has room for, km, and the heights of the trust limits within it. */
   readonly mostHelpKm: number;
@@ -26,11 +26,15 @@ const BALLOON = 30;
 /** How far a temporary repair may be trusted (M4): beyond, it counts for nothing there. */
 const TRUSTED_KM = [50, 300] as const;
 
-/** The route to scale: length by km, and above it how far help is, on a scale of its own. */
+/**
+ * The route to scale: length by km, and above it how far help is, on a scale of its own. Marks are even in the owner's unit,
+ * `kmPerMark` kilometres long.
+ */
 export function routeStrip(
   legs: readonly (readonly [string, Leg])[],
   width: number,
   helpHeight: number,
+  kmPerMark = 1,
 ): Strip {
   const totalKm = legs.reduce((sum, [, { km }]) => sum + km, 0);
   const perKm = totalKm > 0 ? width / totalKm : 0;
@@ -50,7 +54,10 @@ export function routeStrip(
   return {
     legs: placed.map((one, n) => ({ ...one, balloonX: balloons[n] ?? one.x })),
     totalKm,
-    ticks: ticksOf(totalKm).map((km) => ({ km, x: km * perKm })),
+    ticks: ticksOf(totalKm / kmPerMark).map((mark) => ({
+      km: mark * kmPerMark,
+      x: mark * kmPerMark * perKm,
+    })),
     mostHelpKm,
     limits: TRUSTED_KM.filter((km) => km <= mostHelpKm).map((km) => ({ km, y: km * perHelp })),
   };

@@ -10,7 +10,7 @@ import { Sentence } from '../../../look/parts.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { freshId } from '../../../shell/fresh-id.ts';
 import { useRecord, useSettings } from '../../../shell/stores.tsx';
-import { changeTrip, copyTrip, legsOf, newTrip, removeTrip } from './edit-trip.ts';
+import { changeTrip, copyTrip, legsOf, newTrip, PLAIN_LEG, removeTrip } from './edit-trip.ts';
 
 /** Which trip is open, its name, and trips made, copied and taken off the record. */
 export function TripHead({ tripId, trip }: { tripId: string; trip: Trip }) {
@@ -26,7 +26,7 @@ export function TripHead({ tripId, trip }: { tripId: string; trip: Trip }) {
   const make = async () => {
     const name = t('trip.newName', { number: trips.length + 1 });
     const ids = idsFor(name);
-    const leg = { ...FIRST_LEG, dusty: false, doubtfulFills: 0, resonancePace: false };
+    const leg = { ...PLAIN_LEG, ...FIRST_LEG };
     await edit(t('trip.made', { name }), (before) => newTrip(before, ids, trip, name, leg));
     change({ trip: ids.trip });
   };
