@@ -24,7 +24,7 @@ export function RouteFigure({ legs, chosen, onChoose }: RouteFigureProps) {
   const format = useFormat();
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
-  const left = 76;
+  const left = 82;
   const { garage } = useRecord();
   const unit = fieldUnit('distance', garage.units);
   const strip = routeStrip(legs, Math.max(0, width - left - 8), HELP, unit.read(1) ?? 1);
@@ -111,7 +111,7 @@ export function RouteFigure({ legs, chosen, onChoose }: RouteFigureProps) {
               </text>
             </g>
           ))}
-          <text x="-8" y="18" fontSize="12" textAnchor="end" aria-hidden="true">
+          <text x={-left} y="18" fontSize="12" aria-hidden="true">
             {t(unit.name)} {t('trip.route.toHelp')}
           </text>
           {strip.limits.map(({ km, y }) => (
