@@ -29,7 +29,8 @@ export function BerthMark({
   const { x, y, balloonX, number } = placed;
   const w = paper.boxWidth / 2;
   const h = paper.boxHeight / 2;
-  const tone = picked ? 'd-hand' : '';
+  // Wider as well as red: at night there is only one hue.
+  const tone = picked ? 'd-hand d-picked' : '';
   const boxTop = y - h;
   const r = Math.min(h, w) * 0.52;
   const elbow = at.balloonY + paper.balloon + 10 + (balloonX === x ? 0 : 8);
