@@ -101,8 +101,8 @@ export function Choice<K extends string>({ label, hint, error, value, onChange, 
   return (
     <Select
       className="field"
-      selectedKey={value}
-      onSelectionChange={(key) => {
+      value={value}
+      onChange={(key) => {
         const found = options.find(({ id }) => id === key);
         if (found) onChange(found.id);
       }}

@@ -25,19 +25,6 @@ export function Block({
   );
 }
 
-/** Bold value, then what it is at best and at worst. */
-export function Toleranced({ value, best, worst }: { value: string; best: string; worst: string }) {
-  return (
-    <span className="toleranced">
-      <span className="decides">{value}</span>
-      <span className="toleranced-ends small">
-        <span>{best}</span>
-        <span>{worst}</span>
-      </span>
-    </span>
-  );
-}
-
 /** A circled number that ties a place in a picture to a row of a list. */
 export function Balloon({ number }: { number: number }) {
   return (
