@@ -4,8 +4,8 @@ import { readGarage } from '@waymend/garage/file/read-garage';
 import type { Garage } from '@waymend/garage/record/schema';
 import { catalogueView } from '@waymend/planner/views/catalogue-view';
 import { describe, expect, it } from 'vitest';
-import type { Choice } from '../../src/places/garage/belongings/choose-rows.ts';
-import { chooseRows } from '../../src/places/garage/belongings/choose-rows.ts';
+import type { Choice, Order } from '../../src/places/garage/belongings/choose-rows.ts';
+import { chooseRows, orderRows } from '../../src/places/garage/belongings/choose-rows.ts';
 import { freeId } from '../../src/places/garage/belongings/free-id.ts';
 import { RowMaker } from '../../src/places/garage/belongings/rows.ts';
 import { standingsOf } from '../../src/places/garage/belongings/standing.ts';
@@ -45,9 +45,14 @@ function garage(): Garage {
 }
 
 const rowsOf = (from: Garage) => new RowMaker(LINES).rows(from);
-const ALL: Choice = { shown: 'all', order: 'name', search: '', means: null, open: new Set() };
+const ALL: Choice = { shown: 'all', search: '', means: null, open: new Set() };
+const lined = (
+  choice: Partial<Choice>,
+  order: Order = 'name',
+  told: Parameters<typeof standingsOf>[0] = null,
+) => chooseRows(orderRows(rowsOf(garage()), order), standingsOf(told), { ...ALL, ...choice });
 const chosen = (choice: Partial<Choice>, told: Parameters<typeof standingsOf>[0] = null) =>
-  chooseRows(rowsOf(garage()), standingsOf(told), { ...ALL, ...choice }).map(({ row }) => row.id);
+  lined(choice, 'name', told).map(({ row }) => row.id);
 
 describe('rows of the belongings list', () => {
   it('name, size and mass come from the catalogue where the record says nothing', () => {
@@ -99,14 +104,12 @@ describe('what the list shows', () => {
   });
 
   it('orders by the mass of all copies, heaviest first', () => {
-    const grams = chooseRows(rowsOf(garage()), standingsOf(null), { ...ALL, order: 'mass' }).map(
-      ({ row }) => row.total,
-    );
+    const grams = lined({}, 'mass').map(({ row }) => row.total);
     expect(grams).toEqual([...grams].sort((a, b) => b - a));
   });
 
   it('what has no berth stands after what has one', () => {
-    expect(chosen({ order: 'berth' })[0]).toBe('jack');
+    expect(lined({}, 'berth')[0]?.row.id).toBe('jack');
   });
 
   it('pieces stand under their set only when it is open', () => {

@@ -16,7 +16,6 @@ export interface Line {
 
 export interface Choice {
   readonly shown: Shown;
-  readonly order: Order;
   /** As typed. */
   readonly search: string;
   /** Catalogue ids that the search means in other words; null until they are known. */
@@ -25,9 +24,14 @@ export interface Choice {
   readonly open: ReadonlySet<string>;
 }
 
-/** The lines to show: what is asked for, in order, open sets with their pieces under them. */
+/** Rows in an order: done once, so that a letter of a search only sifts. */
+export function orderRows(rows: readonly Row[], order: Order): readonly Row[] {
+  return [...rows].sort(BY[order]);
+}
+
+/** The lines to show of rows that stand in order: what is asked for, open sets with their pieces under them. */
 export function chooseRows(rows: readonly Row[], standings: Standings, choice: Choice): readonly Line[] {
-  const { shown, order, open } = choice;
+  const { shown, open } = choice;
   const words = choice.search
     .toLowerCase()
     .split(/\s+/)
@@ -37,14 +41,12 @@ export function chooseRows(rows: readonly Row[], standings: Standings, choice: C
     standing: standings(row.id, row.belonging),
     depth,
   });
-  const compare = BY[order];
   // Searched or filtered, pieces stand by themselves and say which set they are in; else they stand under their set.
   if (shown !== 'all' || words.length > 0) {
     return rows
       .filter((row) => found(row, words, choice.means))
       .map((row) => line(row, 0))
-      .filter(({ row, standing }) => isShown(row, standing, shown))
-      .sort((a, b) => compare(a.row, b.row));
+      .filter(({ row, standing }) => isShown(row, standing, shown));
   }
   const under = new Map<string, Row[]>();
   const top: Row[] = [];
@@ -58,12 +60,7 @@ export function chooseRows(rows: readonly Row[], standings: Standings, choice: C
       else list.push(row);
     }
   }
-  return top
-    .sort(compare)
-    .flatMap((row) => [
-      line(row, 0),
-      ...(under.get(row.id) ?? []).sort(compare).map((piece) => line(piece, 1)),
-    ]);
+  return top.flatMap((row) => [line(row, 0), ...(under.get(row.id) ?? []).map((piece) => line(piece, 1))]);
 }
 
 function found(row: Row, words: readonly string[], means: ReadonlySet<string> | null): boolean {

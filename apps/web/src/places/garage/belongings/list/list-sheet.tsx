@@ -3,7 +3,7 @@ import { useTranslation } from 'react-i18next';
 import { useLocation } from 'wouter';
 import { Button } from '../../../../look/button.tsx';
 import { LinkButton } from '../../../../look/link-button.tsx';
-import { chooseRows } from '../choose-rows.ts';
+import { chooseRows, orderRows } from '../choose-rows.ts';
 import { ThingSheet } from '../thing/thing-sheet.tsx';
 import { useMeaning } from '../use-meaning.ts';
 import { useRows } from '../use-rows.ts';
@@ -26,10 +26,10 @@ export function ListSheet({ thing }: { thing: string | null }) {
   const search = useDeferredValue(sifting.search);
   const means = useMeaning(search);
   const { shown, order } = sifting;
+  const ordered = useMemo(() => (found === null ? [] : orderRows(found.rows, order)), [found, order]);
   const lines = useMemo(
-    () =>
-      found === null ? [] : chooseRows(found.rows, found.standings, { shown, order, search, means, open }),
-    [found, shown, order, search, means, open],
+    () => (found === null ? [] : chooseRows(ordered, found.standings, { shown, search, means, open })),
+    [found, ordered, shown, search, means, open],
   );
   const unfold = (id: string, isOpen: boolean): void => {
     const next = new Set(open);

@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next';
 import { WindowList } from '../../../../look/window-list.tsx';
 import type { Line } from '../choose-rows.ts';
 import { ThingRow } from './thing-row.tsx';
+import { useRowWords } from './use-row-words.ts';
 
 export interface ThingListProps {
   readonly lines: readonly Line[];
@@ -16,6 +17,8 @@ const ROW = { phone: 4.5, desk: 3 } as const;
 /** Everything owned, one row each; 20,000 rows scroll as lightly as twenty. */
 export function ThingList({ lines, open, onOpen, onUnfold }: ThingListProps) {
   const { t } = useTranslation();
+  // Once for all rows: each would otherwise listen to the record by itself.
+  const words = useRowWords();
   return (
     <WindowList
       label={t('belongings.list')}
@@ -27,6 +30,7 @@ export function ThingList({ lines, open, onOpen, onUnfold }: ThingListProps) {
       {(line, tabIndex) => (
         <ThingRow
           line={line}
+          words={words}
           isOpen={open.has(line.row.id)}
           tabIndex={tabIndex}
           onOpen={onOpen}

@@ -1,11 +1,11 @@
-import { useTranslation } from 'react-i18next';
 import type { Line } from '../choose-rows.ts';
 import { StandingMark } from '../mark.tsx';
-import { useRowWords } from './use-row-words.ts';
+import type { WordsOfRow } from './use-row-words.ts';
 import './thing-row.css';
 
 export interface ThingRowProps {
   readonly line: Line;
+  readonly words: WordsOfRow;
   readonly isOpen: boolean;
   readonly tabIndex: 0 | -1;
   readonly onOpen: (id: string) => void;
@@ -13,11 +13,9 @@ export interface ThingRowProps {
 }
 
 /** Mark, name, what it says, mass; a boxed set also unfolds. Plain buttons: hundreds of them are drawn in a second's flick. */
-export function ThingRow({ line, isOpen, tabIndex, onOpen, onUnfold }: ThingRowProps) {
-  const { t } = useTranslation();
-  const words = useRowWords();
+export function ThingRow({ line, words, isOpen, tabIndex, onOpen, onUnfold }: ThingRowProps) {
   const { row, standing, depth } = line;
-  const { name, size, said, where, mass } = words(row, standing);
+  const { name, size, said, where, mass } = words.of(row, standing);
   return (
     <div className={depth === 1 ? 'thing under' : 'thing'}>
       <button
@@ -35,7 +33,7 @@ export function ThingRow({ line, isOpen, tabIndex, onOpen, onUnfold }: ThingRowP
           <span className="thing-said">{said}</span>
           <span className="thing-where">{where}</span>
         </span>
-        {row.estimated && <span className="hidden-text">{t('belongings.estimatedAside')}</span>}
+        {row.estimated && <span className="hidden-text">{words.aside}</span>}
       </button>
       {row.contents !== null && (
         <button
@@ -43,7 +41,7 @@ export function ThingRow({ line, isOpen, tabIndex, onOpen, onUnfold }: ThingRowP
           className="thing-unfold"
           tabIndex={tabIndex}
           aria-expanded={isOpen}
-          aria-label={t(isOpen ? 'belongings.foldNamed' : 'belongings.unfoldNamed', { name })}
+          aria-label={words.fold(name, isOpen)}
           onClick={() => onUnfold(row.id, !isOpen)}
         >
           <svg aria-hidden="true" width="16" height="16" viewBox="0 0 16 16">

@@ -27,8 +27,15 @@ const WHY_KEYS = {
 
 const isWhy = (why: string): why is keyof typeof WHY_KEYS => Object.hasOwn(WHY_KEYS, why);
 
-/** What one row says, in words; the list, its screen-reader twin and the weigh-in say the same. */
-export function useRowWords(): (row: Row, standing: Standing) => RowWords {
+export interface WordsOfRow {
+  readonly of: (row: Row, standing: Standing) => RowWords;
+  /** Said after a mass that nobody has weighed. */
+  readonly aside: string;
+  readonly fold: (name: string, isOpen: boolean) => string;
+}
+
+/** What rows say, in words: the list and the sheet of one thing say the same. */
+export function useRowWords(): WordsOfRow {
   const { t } = useTranslation();
   const format = useFormat();
   const standingWords = (standing: Standing): string | null => {
@@ -45,7 +52,7 @@ export function useRowWords(): (row: Row, standing: Standing) => RowWords {
         return null;
     }
   };
-  return (row, standing) => {
+  const of = (row: Row, standing: Standing): RowWords => {
     const { belonging, each, contents } = row;
     const one = each === null ? t('belongings.noMass') : format.mass(each);
     const said = [
@@ -65,6 +72,11 @@ export function useRowWords(): (row: Row, standing: Standing) => RowWords {
       where: joined([inside, row.berth]),
       mass: belonging.copies > 1 ? t('belongings.copiesOf', { copies: belonging.copies, one }) : one,
     };
+  };
+  return {
+    of,
+    aside: t('belongings.estimatedAside'),
+    fold: (name, isOpen) => t(isOpen ? 'belongings.foldNamed' : 'belongings.unfoldNamed', { name }),
   };
 }
 

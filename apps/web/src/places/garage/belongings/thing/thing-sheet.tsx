@@ -3,7 +3,7 @@ import { Dialog } from '../../../../look/dialog.tsx';
 import { Sentence } from '../../../../look/parts.tsx';
 import type { Rows } from '../use-rows.ts';
 import { useRowWords } from '../list/use-row-words.ts';
-import { SetPart } from './set-part.tsx';
+import { SetCarry, SetPieces } from './set-part.tsx';
 import { ThingActs } from './thing-acts.tsx';
 import { ThingFields } from './thing-fields.tsx';
 import './thing-sheet.css';
@@ -27,14 +27,15 @@ export function ThingSheet({ id, found, onClose }: ThingSheetProps) {
     );
   }
   const standing = found.standings(id, row.belonging);
-  const { name, size, said, where } = words(row, standing);
+  const { name, size, said, where } = words.of(row, standing);
   return (
     <Dialog title={size === '' ? name : `${name}, ${size}`} isOpen onClose={onClose}>
       <div className="thing-sheet">
         <Sentence>{[said, where].filter((part) => part !== '').join(', ')}</Sentence>
-        {row.contents !== null && <SetPart row={row} found={found} />}
+        {row.contents !== null && <SetCarry row={row} />}
         <ThingFields key={id} row={row} />
         <ThingActs row={row} onGone={onClose} />
+        {row.contents !== null && <SetPieces row={row} found={found} />}
       </div>
     </Dialog>
   );
