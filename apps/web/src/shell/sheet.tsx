@@ -67,8 +67,10 @@ function Standing() {
       : saved === 'saving'
         ? t('app.saving')
         : t('app.notSaved', { reason: saved.failed });
+  // On a phone there is room for words only when they ask for something.
+  const calm = newer === 'none' && (saved === 'saved' || saved === 'saving');
   return (
-    <div className="standing">
+    <div className={calm ? 'standing calm' : 'standing'}>
       <p className="small quiet" role="status">
         {words}
       </p>

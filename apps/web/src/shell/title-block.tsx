@@ -14,7 +14,7 @@ export function TitleBlock({ sheet }: { sheet: Place['id'] }) {
   return (
     <footer className="title-foot" aria-label={t('app.titleBlock')}>
       <dl className="title-block">
-        <Field name={t('app.vehicleField')} value={vehicle?.name ?? t('app.none')} />
+        <Field name={t('app.vehicleField')} value={vehicle?.name ?? t('app.none')} desk />
         <Field name={t('app.tripField')} value={trip?.name ?? t('app.none')} />
         <Field name={t('app.answerField')} value={answer} strong />
         <Field
