@@ -40,7 +40,10 @@ describe('which limit of the vehicle a heavier kit reaches first', () => {
   });
 
   it('[M13] rides over the rear axle when the trip names no berth', () => {
-    expect(firstFull(load({ rear: left(30) }), 0, garage(null), 'out')).toEqual({ what: 'rear', grams: 30_000 });
+    expect(firstFull(load({ rear: left(30) }), 0, garage(null), 'out')).toEqual({
+      what: 'rear',
+      grams: 30_000,
+    });
   });
 
   it('[M13] the roof counts only for a kit that rides there', () => {

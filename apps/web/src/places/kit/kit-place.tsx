@@ -7,6 +7,10 @@ import { KitSheet } from './sheet/kit-sheet.tsx';
 
 const GapsSheet = lazy(() => import('./gaps/gaps-sheet.tsx').then((m) => ({ default: m.GapsSheet })));
 const LimitsSheet = lazy(() => import('./limits/limits-sheet.tsx').then((m) => ({ default: m.LimitsSheet })));
+const CompareSheet = lazy(() =>
+  import('./compare/compare-sheet.tsx').then((m) => ({ default: m.CompareSheet })),
+);
+const PrintSheet = lazy(() => import('./print/print-sheet.tsx').then((m) => ({ default: m.PrintSheet })));
 
 /** The answer and everything that changes or explains it: limits, gaps, comparison, paper. */
 export function KitPlace() {
@@ -18,6 +22,8 @@ export function KitPlace() {
           { to: '/kit/answer', label: t('kit.title') },
           { to: '/kit/limits', label: t('kit.limits') },
           { to: '/kit/gaps', label: t('gaps.title') },
+          { to: '/kit/compare', label: t('compare.title') },
+          { to: '/kit/print', label: t('print.title') },
         ]}
       />
       <Switch>
@@ -38,6 +44,12 @@ export function KitPlace() {
               )}
             </NeedsPlan>
           )}
+        </Route>
+        <Route path="/kit/compare">
+          <NeedsPlan>{(answer) => <CompareSheet answer={answer} />}</NeedsPlan>
+        </Route>
+        <Route path="/kit/print">
+          <NeedsPlan>{(answer) => <PrintSheet answer={answer} />}</NeedsPlan>
         </Route>
         <Route>
           <Redirect to="/kit/answer" />

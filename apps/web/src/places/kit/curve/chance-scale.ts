@@ -5,7 +5,7 @@ export interface ChanceScale {
 }
 
 /** One trip in so many, finest first; above one half in tenths. */
-const ONE_IN = [2000, 1000, 500, 200, 100, 50, 30, 20, 15, 10, 8, 6, 5, 4, 3] as const;
+const ONE_IN = [10000, 5000, 2000, 1000, 500, 200, 100, 50, 30, 20, 15, 10, 8, 6, 5, 4, 3] as const;
 const SHARES = [...ONE_IN.map((n) => 1 / n), 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
 /** Pixels between two words of the axis. */
 const APART = 22;

@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../format/use-format.ts';
+import { More } from '../../../look/more.tsx';
 import { finePercent } from '../sheet/worth-words.ts';
 import type { Step } from './steps.ts';
 
@@ -8,8 +9,7 @@ export function PointsTable({ steps, done }: { steps: readonly Step[]; done: boo
   const { t } = useTranslation();
   const format = useFormat();
   return (
-    <details className="fold">
-      <summary>{t('kit.table', { count: steps.length })}</summary>
+    <More title={t('kit.table')} summary={t('kit.tablePoints', { count: steps.length })}>
       <table className="curve-table">
         <caption className="hidden-text">{t('kit.curve')}</caption>
         <thead>
@@ -37,6 +37,6 @@ export function PointsTable({ steps, done }: { steps: readonly Step[]; done: boo
         </tbody>
       </table>
       {!done && <p className="quiet small">{t('kit.curveGrowing')}</p>}
-    </details>
+    </More>
   );
 }

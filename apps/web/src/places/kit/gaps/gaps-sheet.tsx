@@ -5,7 +5,7 @@ import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
 import { Block } from '../../../look/parts.tsx';
 import { ScaleBar } from '../sheet/scale-bar.tsx';
-import { enlarged, tiny } from '../sheet/worth-words.ts';
+import { tiny } from '../sheet/worth-words.ts';
 import { WhyDialog } from '../why/why-dialog.tsx';
 import { Buying } from './buying.tsx';
 import { Cure } from './cure.tsx';
@@ -17,11 +17,11 @@ const FIRST = 12;
 /** What nothing aboard answers, largest first, each with its cures; and the money. */
 export function GapsSheet({ answer, chosen }: { answer: PlanAnswer; chosen: string | null }) {
   const { t } = useTranslation();
+  const format = useFormat();
   const { gaps, standing } = answer;
   const at = gaps.findIndex(({ failure }) => failure === chosen);
   const [all, setAll] = useState(at >= FIRST);
   const [why, setWhy] = useState<string | null>(null);
-  const times = enlarged(1, Math.max(0, ...gaps.map((g) => g.worth)));
   const shown = all ? gaps : gaps.slice(0, FIRST);
   const most = Math.max(...gaps.map((g) => g.worth), 1e-9);
   return (
@@ -31,14 +31,14 @@ export function GapsSheet({ answer, chosen }: { answer: PlanAnswer; chosen: stri
         <p className="quiet prose">{standing.step}</p>
       </header>
       <div className="gaps-columns">
-        <Block title={t('gaps.title')} aside={t('gaps.aside')}>
+        <Block title={t('gaps.title')} aside={t('gaps.aside', { chance: tiny(most, format, t) })}>
           {gaps.length === 0 && <p>{t('gaps.noneWords')}</p>}
           <ul className="gap-list">
             {shown.map((gap) => (
               <Gap
                 key={gap.failure}
                 gap={gap}
-                bar={times > 0 ? gap.worth / most : 0}
+                bar={gap.worth / most}
                 chosen={gap.failure === chosen}
                 onWhy={() => setWhy(gap.failure)}
               />
@@ -88,7 +88,11 @@ function Gap({
           {gap.worth > 0 ? tiny(gap.worth, format, t) : t(`gaps.reason.${gap.reason}`)}
         </span>
       </div>
-      {!floor && <ScaleBar share={bar} fill="hatched" />}
+      {!floor && (
+        <div className="gap-bar">
+          <ScaleBar share={bar} fill="hatched" />
+        </div>
+      )}
       <p className="small">{t('gaps.because', { words: gap.words })}</p>
       {gap.cures.length === 0 ? (
         <p className="small quiet">{t('gaps.noCure')}</p>

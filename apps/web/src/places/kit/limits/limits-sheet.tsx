@@ -1,8 +1,8 @@
-import { RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
 import { useFormat } from '../../../format/use-format.ts';
 import { Choice, NumberField } from '../../../look/field.tsx';
+import { OneOf } from '../../../look/one-of.tsx';
 import { Block } from '../../../look/parts.tsx';
 import type { AimChoice } from '../../../shell/aim.ts';
 import { chooseAim, useAim } from '../../../shell/aim.ts';
@@ -65,35 +65,13 @@ function Aim({ mustDo }: { mustDo: readonly string[] }) {
   const { t } = useTranslation();
   const aim = useAim();
   return (
-    <Block title={t('kit.aim')} aside={t('kit.aimAside')}>
-      <RadioGroup
-        className="aims"
-        aria-label={t('kit.aim')}
+    <Block title={t('kit.aim')}>
+      <OneOf
+        label={t('kit.aimAside')}
         value={aim.kind}
-        onChange={(value) => {
-          const kind = AIMS.find((one) => one === value);
-          if (kind !== undefined) chooseAim({ kind });
-        }}
-      >
-        {AIMS.map((kind) => (
-          <RadioField key={kind} value={kind}>
-            <RadioButton className="aim">
-              {({ isSelected }) => (
-                <>
-                  <svg width="22" height="22" aria-hidden="true">
-                    <circle cx="11" cy="11" r="9" fill="var(--paper)" stroke="var(--hand)" strokeWidth="2" />
-                    {isSelected && <circle cx="11" cy="11" r="5" fill="var(--hand)" />}
-                  </svg>
-                  <span>
-                    <span className={isSelected ? 'decides' : ''}>{t(`kit.aims.${kind}`)}</span>
-                    <span className="small quiet aim-words">{t(`kit.aimWords.${kind}`)}</span>
-                  </span>
-                </>
-              )}
-            </RadioButton>
-          </RadioField>
-        ))}
-      </RadioGroup>
+        onChange={(kind) => chooseAim({ kind })}
+        options={AIMS.map((id) => ({ id, label: t(`kit.aims.${id}`), remark: t(`kit.aimWords.${id}`) }))}
+      />
       {aim.kind === 'least-mass' && (
         <NumberField
           label={t('kit.helpAtMost')}
