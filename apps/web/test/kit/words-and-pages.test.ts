@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { formatFor } from '../../src/format/use-format.ts';
 import { differ, type KitCopy } from '../../src/places/kit/compare/differ.ts';
 import { cureOf } from '../../src/places/kit/needs-plan.tsx';
-import { groupedPages, pagesOf } from '../../src/places/kit/print/pages.ts';
+import { groupedPages, pagesByHeight } from '../../src/places/kit/print/pages.ts';
 import { enlarged, finePercent, tripsSentence } from '../../src/places/kit/sheet/worth-words.ts';
 import { questionOf } from '../../src/shell/aim.ts';
 import { openWords } from '../../src/words/words.ts';
@@ -55,10 +55,13 @@ describe('questions', () => {
 describe('sheets of paper', () => {
   it('hold every row once, in order', () => {
     const rows = Array.from({ length: 65 }, (_, i) => i);
-    const pages = pagesOf(rows, 31);
-    expect(pages.map((page) => page.length)).toEqual([31, 31, 3]);
+    // Every tenth row takes three lines.
+    const height = (row: number) => (row % 10 === 0 ? 30 : 10);
+    const pages = pagesByHeight(rows, height, 200);
     expect(pages.flat()).toEqual(rows);
-    expect(pagesOf([], 31)).toEqual([]);
+    for (const page of pages) expect(page.reduce((sum, row) => sum + height(row), 0)).toBeLessThanOrEqual(200);
+    expect(pagesByHeight([1], () => 999, 200)).toEqual([[1]]);
+    expect(pagesByHeight([], height, 200)).toEqual([]);
   });
 
   it('say a group again on a new sheet and never leave its name alone at the foot', () => {

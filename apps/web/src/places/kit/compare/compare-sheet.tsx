@@ -37,7 +37,7 @@ export function CompareSheet({ answer }: { answer: PlanAnswer }) {
   const right = useSide(b, answer, kept);
   return (
     <div className="compare">
-      <header>
+      <header className="kit-head">
         <h1>{t('compare.title')}</h1>
         <p className="quiet prose">{t('compare.words')}</p>
       </header>

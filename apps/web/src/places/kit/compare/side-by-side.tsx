@@ -60,6 +60,7 @@ export function SideBySide({ a, b }: { a: KitCopy; b: KitCopy }) {
   }
 
   function verdict(): string {
+    if (first.length === 0 && second.length === 0) return t('compare.same');
     const fewer = Math.abs(a.unaided - b.unaided);
     if (fewer < 5e-5) return t('compare.equal', { mass: format.mass(Math.abs(a.grams - b.grams)) });
     const [better, other] = a.unaided > b.unaided ? [a, b] : [b, a];

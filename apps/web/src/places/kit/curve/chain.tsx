@@ -22,7 +22,7 @@ export function Chain({
   y: number;
   end: number;
 }) {
-  const ends = [...new Set([...links.map(({ from }) => from), end])];
+  const ends = [...new Set([...links.flatMap(({ from, to }) => [from, to]), end])];
   return (
     <g>
       <path

@@ -139,7 +139,7 @@ export function CurveDrawing(props: CurveDrawingProps) {
         here={hereX}
         frame={frame}
       />
-      <Chain links={links} top={bottom + 34} y={frame.chain} end={right} />
+      <Chain links={links} top={compact ? frame.chain - 8 : bottom + 34} y={frame.chain} end={right} />
     </svg>
   );
 }

@@ -9,7 +9,7 @@ import { balloonGroups } from './balloons.ts';
 import type { Link } from './chain.tsx';
 import { chanceScale } from './chance-scale.ts';
 import { CurveDrawing } from './curve-drawing.tsx';
-import { frameFor, placeBalloons } from './geometry.ts';
+import { BESIDE_GRIP, frameFor, placeBalloons } from './geometry.ts';
 import { Handle } from './handle.tsx';
 import { massScale } from './mass-scale.ts';
 import { nearestStep } from './steps.ts';
@@ -149,10 +149,11 @@ function linksOf(
 ): readonly Link[] {
   const grams = steps[at]?.grams ?? 0;
   const here = mass.x(grams);
+  const beside = frame.width < 560 ? BESIDE_GRIP : 0;
   const broken = { start: mass.breakBefore, end: mass.breakAfter };
   const along: Link = {
     from: frame.left,
-    to: here,
+    to: here - beside,
     words: [t('kit.along', { mass: format.mass(grams) }), format.mass(grams)],
     bold: true,
     broken: broken.start,
@@ -163,11 +164,11 @@ function linksOf(
     words: [t(`kit.${key}`, { mass: format.mass(over) }), t(`kit.${key}Short`, { mass: format.mass(over) })],
     broken: broken.end,
   });
-  if (full === null) return [along, last(here, Math.max(0, everything - grams), 'home')];
+  if (full === null) return [along, last(here + beside, Math.max(0, everything - grams), 'home')];
   const limit = mass.x(full);
-  if (full <= grams) return [along, last(here, everything - grams, 'home')];
+  if (full <= grams) return [along, last(here + beside, everything - grams, 'home')];
   const free: Link = {
-    from: here,
+    from: here + beside,
     to: limit,
     words: [
       t('kit.free', { mass: format.mass(full - grams) }),

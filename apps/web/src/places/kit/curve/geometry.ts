@@ -15,8 +15,10 @@ export interface Frame {
   readonly height: number;
 }
 
-/** Room beneath the axis: its numbers and the grip, then the dimensions. */
+/** Room beneath the axis: its numbers and the grip, then the dimensions; on a phone they stand beside the grip. */
 const GRIP = 62;
+/** Half the grip, with a little air: what the dimensions beside it leave free. */
+export const BESIDE_GRIP = 28;
 const CHAIN = 32;
 
 export function frameFor(width: number, plot: number): Frame {
@@ -29,8 +31,8 @@ export function frameFor(width: number, plot: number): Frame {
     right: width - (compact ? 6 : 24),
     top,
     bottom,
-    chain: bottom + GRIP + CHAIN - 6,
-    height: bottom + GRIP + CHAIN + 2,
+    chain: bottom + (compact ? GRIP - 8 : GRIP + CHAIN - 6),
+    height: bottom + GRIP + (compact ? 0 : CHAIN + 2),
   };
 }
 

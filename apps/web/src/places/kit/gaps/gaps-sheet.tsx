@@ -26,7 +26,7 @@ export function GapsSheet({ answer, chosen }: { answer: PlanAnswer; chosen: stri
   const most = Math.max(...gaps.map((g) => g.worth), 1e-9);
   return (
     <div className="gaps">
-      <header>
+      <header className="kit-head">
         <h1>{gaps.length === 0 ? t('gaps.none') : t('gaps.headline', { count: gaps.length })}</h1>
         <p className="quiet prose">{standing.step}</p>
       </header>

@@ -38,7 +38,7 @@ export function LimitsSheet() {
     );
   return (
     <div className="limits">
-      <header>
+      <header className="kit-head">
         <h1>{t('kit.limits')}</h1>
         <p className="quiet" role="status">
           {proving

@@ -69,10 +69,10 @@ export function LoadSheet({ answer, garage }: { answer: PlanAnswer; garage: Gara
         <tbody className="tall">
           {load.berths.map((berth) => (
             <tr key={berth.id}>
-              <td>{berth.name}</td>
+              <td className="two-lines">{berth.name}</td>
               <td className="end">{format.load(berth.kg)}</td>
               <td className="end">{berth.limitKg === null ? '-' : format.load(berth.limitKg)}</td>
-              <td className="two-lines">{ridersOf(berth.id, answer, garage, t('print.kitPieces'))}</td>
+              <td className="two-lines">{ridersOf(berth.id, answer, garage, (count) => t('print.kitPieces', { count }))}</td>
             </tr>
           ))}
         </tbody>
@@ -104,7 +104,7 @@ function Line({ title, margin }: { title: string; margin: Margin }) {
 }
 
 /** People, loads and how many pieces of the kit ride in a berth, by name. */
-function ridersOf(berth: string, answer: PlanAnswer, garage: Garage, pieces: string): string {
+function ridersOf(berth: string, answer: PlanAnswer, garage: Garage, pieces: (count: number) => string): string {
   const trip = garage.trips[answer.trip.id];
   const people = (trip?.people ?? []).flatMap((id) => {
     const person = garage.people[id];
@@ -117,5 +117,5 @@ function ridersOf(berth: string, answer: PlanAnswer, garage: Garage, pieces: str
   const kit = answer.kit.items
     .filter((item) => (item.berth ?? trip?.kitBerth) === berth)
     .reduce((n, item) => n + item.copies, 0);
-  return [...people, ...loads, ...(kit > 0 ? [`${kit} ${pieces}`] : [])].join(', ');
+  return [...people, ...loads, ...(kit > 0 ? [pieces(kit)] : [])].join(', ');
 }

@@ -1,7 +1,20 @@
-/** Cuts rows into sheets of so many; a sheet is never left empty. */
-export function pagesOf<T>(rows: readonly T[], perSheet: number): readonly (readonly T[])[] {
-  const pages: (readonly T[])[] = [];
-  for (let from = 0; from < rows.length; from += perSheet) pages.push(rows.slice(from, from + perSheet));
+/** Cuts rows of unlike height into sheets; a row that is higher than a sheet has one of its own. */
+export function pagesByHeight<T>(
+  rows: readonly T[],
+  heightOf: (row: T) => number,
+  room: number,
+): readonly (readonly T[])[] {
+  const pages: T[][] = [];
+  let left = 0;
+  for (const row of rows) {
+    const height = heightOf(row);
+    if (height > left || pages.length === 0) {
+      pages.push([]);
+      left = room;
+    }
+    pages.at(-1)?.push(row);
+    left -= height;
+  }
   return pages;
 }
 

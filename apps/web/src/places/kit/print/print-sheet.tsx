@@ -13,9 +13,9 @@ import { useWidth } from '../curve/use-width.ts';
 import { tripsSentence } from '../sheet/worth-words.ts';
 import { KitList, kitPages } from './kit-list.tsx';
 import { LoadSheet } from './load-sheet.tsx';
-import { pagesOf } from './pages.ts';
+import { pagesByHeight } from './pages.ts';
 import { Paper } from './paper.tsx';
-import { SIZES_PER_SHEET, SizeList } from './size-list.tsx';
+import { SIZES_ROOM_MM, SizeList, heightOf } from './size-list.tsx';
 
 /** Width of a sheet on the screen when nothing makes it smaller: 210 mm at 96 px to the inch. */
 const PAPER_PX = (210 / 25.4) * 96;
@@ -64,7 +64,7 @@ export function PrintSheet({ answer }: { answer: PlanAnswer }) {
         ]
       : []),
     ...(chosen.sizes && sizes !== null
-      ? pagesOf(sizes, SIZES_PER_SHEET).map((rows, i) => ({
+      ? pagesByHeight(sizes, heightOf, SIZES_ROOM_MM).map((rows, i) => ({
           key: `sizes${i}`,
           title: t('print.sizesTitle'),
           words: t('print.sizesWords'),

@@ -3,7 +3,22 @@ import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../format/use-format.ts';
 import { GradeMark, markOf } from '../why/grade-mark.tsx';
 
-export const SIZES_PER_SHEET = 24;
+/** Room for rows on a sheet, mm, with some to spare. */
+export const SIZES_ROOM_MM = 212;
+/** Height of a row, of a line in it, and the letters such a line surely takes in the two columns of words. */
+const ROW_MM = 9;
+const LINE_MM = 3.6;
+const LETTERS = { place: 26, with: 38 };
+
+/** How high a row is printed, mm: never less than it takes. */
+export function heightOf(row: SizeRow): number {
+  const lines = Math.max(
+    Math.ceil(row.place.length / LETTERS.place),
+    Math.ceil(row.with.join(' + ').length / LETTERS.with),
+    row.hold === null ? 1 : 2,
+  );
+  return Math.max(ROW_MM, lines * LINE_MM + 1);
+}
 
 /** What the vehicle takes, by head and size, and what aboard undoes it: for the glove box. */
 export function SizeList({ rows }: { rows: readonly SizeRow[] }) {
@@ -32,15 +47,11 @@ export function SizeList({ rows }: { rows: readonly SizeRow[] }) {
         </tr>
       </thead>
       <tbody className="tall">
-        {rows.map((row, i) => (
+        {rows.map((row) => (
           <tr key={row.id}>
             <td className="two-lines">
               <span className={row.status === 'assumed' ? 'decides assumed' : 'decides'}>
-                {rows[i - 1]?.size === row.size &&
-                rows[i - 1]?.drive === row.drive &&
-                rows[i - 1]?.status === row.status
-                  ? `- ${row.size}`
-                  : row.size}
+                {row.size}
               </span>
               {row.drive !== 'hex' && ` ${t(`print.drives.${row.drive}`)}`}
               {row.hold !== null && ` ${t('print.held', { size: row.hold })}`}

@@ -14,7 +14,7 @@ export function Headline({ answer, curve }: { answer: PlanAnswer; curve: Curve }
   const { t } = useTranslation();
   const format = useFormat();
   const { desk } = useStores();
-  const { proving } = usePlan();
+  const { proving, fresh } = usePlan();
   const here = curve.steps[curve.at];
   const help = 1 - (here?.unaided ?? answer.unaided.kit);
   const mass = format.mass(here?.grams ?? answer.kit.massGrams);
@@ -32,7 +32,7 @@ export function Headline({ answer, curve }: { answer: PlanAnswer; curve: Curve }
         })}
       </p>
       <div className="kit-status quiet">
-        {curve.moved ? <Exchanged answer={answer} curve={curve} /> : <Proof answer={answer} mass={mass} />}
+        {curve.moved && fresh ? <Exchanged answer={answer} curve={curve} /> : <Proof answer={answer} mass={mass} />}
       </div>
     </header>
   );
@@ -83,11 +83,9 @@ function Exchanged({ answer, curve }: { answer: PlanAnswer; curve: Curve }) {
     [...answer.kit.items, ...answer.stayHome, ...answer.shop.left].map(({ id, name }) => [id, name]),
   );
   const said = (ids: readonly string[]): string => {
-    const first = ids
-      .slice(0, 2)
-      .map((id) => names.get(id) ?? id)
-      .join('; ');
-    return ids.length > 2 ? t('kit.andMore', { names: first, count: ids.length - 2 }) : first;
+    const [id = '', ...rest] = ids;
+    const name = names.get(id) ?? id;
+    return rest.length > 0 ? t('kit.andMore', { names: name, count: rest.length }) : name;
   };
   return (
     <p>

@@ -46,12 +46,13 @@ export function KitSheet({ answer }: { answer: PlanAnswer }) {
     <CurveFigure
       answer={answer}
       curve={curve}
-      plot={wide ? 310 : 138}
+      plot={wide ? 310 : 132}
       listed={answer.kit.items.slice(0, BALLOONS).map(({ id }) => id)}
     />
   );
   const notes = (
     <>
+      <PointsTable steps={curve.steps} done={curveDone} />
       <Warnings warnings={answer.warnings} />
       <p className="small quiet prose">{t('kit.estimates')}</p>
     </>
@@ -63,7 +64,6 @@ export function KitSheet({ answer }: { answer: PlanAnswer }) {
           <div className="kit-left">
             <Headline answer={answer} curve={curve} />
             {figure}
-            <PointsTable steps={curve.steps} done={curveDone} />
             <div className="kit-pair">
               {lists
                 .filter(({ id }) => id === 'gaps')
@@ -101,7 +101,6 @@ export function KitSheet({ answer }: { answer: PlanAnswer }) {
               </TabPanel>
             ))}
           </Tabs>
-          <PointsTable steps={curve.steps} done={curveDone} />
           <LoadsLeft load={answer.load} />
           {notes}
           <div className="kit-dock">{figure}</div>

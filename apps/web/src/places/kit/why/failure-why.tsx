@@ -78,8 +78,7 @@ export function FailureWhySheet({ why, open }: { why: FailureWhy; open: (id: str
                   <td>{title}</td>
                   <td className="number">{figures(factor)}</td>
                   <td className="small">
-                    {mark === '' ? '' : `${mark}: `}
-                    {basis}
+                    {basedOn(mark, basis)}
                   </td>
                 </tr>
               ))}
@@ -89,6 +88,12 @@ export function FailureWhySheet({ why, open }: { why: FailureWhy; open: (id: str
       </Block>
     </>
   );
+}
+
+/** The mark of how sure a figure is, unless its basis says it already. */
+function basedOn(mark: string, basis: string): string {
+  const word = mark.replaceAll('-', ' ');
+  return word === '' || basis.toLowerCase().startsWith(word) ? basis : `${word}: ${basis}`;
 }
 
 /** Two figures: no rate is known better. */

@@ -1,3 +1,5 @@
+import type { Garage } from '@waymend/garage/record/schema';
+import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { JobWhy } from '@waymend/planner/answer/why-answer';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../look/button.tsx';
@@ -8,8 +10,9 @@ import { withMustDo } from '../edits.ts';
 import { GradeMark, markOf } from './grade-mark.tsx';
 
 /** Whether a job can be done with what comes: its dangers first, then each need and what meets it. */
-export function JobWhySheet({ why }: { why: JobWhy }) {
+export function JobWhySheet({ why, answer }: { why: JobWhy; answer: PlanAnswer }) {
   const { t } = useTranslation();
+  const { garage } = useRecord();
   const verdict = why.possible ? t(`why.can.${why.grade ?? 'proper'}`) : t('why.cannot');
   const met = why.needs.filter((need) => need.met).length;
   return (
@@ -47,7 +50,7 @@ export function JobWhySheet({ why }: { why: JobWhy }) {
             <li key={of} className="why-need">
               <GradeMark mark={aboard >= each ? 'proper' : 'missing'} />
               <span>
-                {of.replaceAll('-', ' ')}
+                {stockName(of, garage, answer)}
                 <span className="small quiet why-with">{t('why.uses', { aboard, each })}</span>
               </span>
             </li>
@@ -67,6 +70,12 @@ export function JobWhySheet({ why }: { why: JobWhy }) {
       <p className="small quiet">{t('why.manualFirst')}</p>
     </>
   );
+}
+
+/** What a repair uses up, by the name of the owner's own. */
+function stockName(of: string, { belongings }: Garage, { kit, stayHome }: PlanAnswer): string {
+  const named = [...kit.items, ...stayHome].find(({ id }) => belongings[id]?.is === of);
+  return named?.name ?? of.replace(/^P-/, '').replaceAll('-', ' ').toLowerCase();
 }
 
 /** The owner may ask that a job is possible whatever it is worth. */

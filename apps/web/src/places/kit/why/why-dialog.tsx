@@ -79,7 +79,7 @@ function Told({ answer, told, open }: { answer: PlanAnswer; told: Told; open: (i
     case 'belonging':
       return <BelongingWhySheet why={told} answer={answer} open={open} />;
     case 'job':
-      return <JobWhySheet why={told} />;
+      return <JobWhySheet why={told} answer={answer} />;
     case 'failure':
       return <FailureWhySheet why={told} open={open} />;
     case 'unknown':
