@@ -59,7 +59,8 @@ describe('sheets of paper', () => {
     const height = (row: number) => (row % 10 === 0 ? 30 : 10);
     const pages = pagesByHeight(rows, height, 200);
     expect(pages.flat()).toEqual(rows);
-    for (const page of pages) expect(page.reduce((sum, row) => sum + height(row), 0)).toBeLessThanOrEqual(200);
+    for (const page of pages)
+      expect(page.reduce((sum, row) => sum + height(row), 0)).toBeLessThanOrEqual(200);
     expect(pagesByHeight([1], () => 999, 200)).toEqual([[1]]);
     expect(pagesByHeight([], height, 200)).toEqual([]);
   });

@@ -72,7 +72,9 @@ export function LoadSheet({ answer, garage }: { answer: PlanAnswer; garage: Gara
               <td className="two-lines">{berth.name}</td>
               <td className="end">{format.load(berth.kg)}</td>
               <td className="end">{berth.limitKg === null ? '-' : format.load(berth.limitKg)}</td>
-              <td className="two-lines">{ridersOf(berth.id, answer, garage, (count) => t('print.kitPieces', { count }))}</td>
+              <td className="two-lines">
+                {ridersOf(berth.id, answer, garage, (count) => t('print.kitPieces', { count }))}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -104,7 +106,12 @@ function Line({ title, margin }: { title: string; margin: Margin }) {
 }
 
 /** People, loads and how many pieces of the kit ride in a berth, by name. */
-function ridersOf(berth: string, answer: PlanAnswer, garage: Garage, pieces: (count: number) => string): string {
+function ridersOf(
+  berth: string,
+  answer: PlanAnswer,
+  garage: Garage,
+  pieces: (count: number) => string,
+): string {
   const trip = garage.trips[answer.trip.id];
   const people = (trip?.people ?? []).flatMap((id) => {
     const person = garage.people[id];

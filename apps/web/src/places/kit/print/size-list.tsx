@@ -50,9 +50,7 @@ export function SizeList({ rows }: { rows: readonly SizeRow[] }) {
         {rows.map((row) => (
           <tr key={row.id}>
             <td className="two-lines">
-              <span className={row.status === 'assumed' ? 'decides assumed' : 'decides'}>
-                {row.size}
-              </span>
+              <span className={row.status === 'assumed' ? 'decides assumed' : 'decides'}>{row.size}</span>
               {row.drive !== 'hex' && ` ${t(`print.drives.${row.drive}`)}`}
               {row.hold !== null && ` ${t('print.held', { size: row.hold })}`}
             </td>

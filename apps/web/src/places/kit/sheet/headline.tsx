@@ -32,7 +32,11 @@ export function Headline({ answer, curve }: { answer: PlanAnswer; curve: Curve }
         })}
       </p>
       <div className="kit-status quiet">
-        {curve.moved && fresh ? <Exchanged answer={answer} curve={curve} /> : <Proof answer={answer} mass={mass} />}
+        {curve.moved && fresh ? (
+          <Exchanged answer={answer} curve={curve} />
+        ) : (
+          <Proof answer={answer} mass={mass} />
+        )}
       </div>
     </header>
   );

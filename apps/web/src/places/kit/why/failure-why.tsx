@@ -77,9 +77,7 @@ export function FailureWhySheet({ why, open }: { why: FailureWhy; open: (id: str
                 <tr key={title}>
                   <td>{title}</td>
                   <td className="number">{figures(factor)}</td>
-                  <td className="small">
-                    {basedOn(mark, basis)}
-                  </td>
+                  <td className="small">{basedOn(mark, basis)}</td>
                 </tr>
               ))}
             </tbody>
