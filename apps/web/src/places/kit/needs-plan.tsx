@@ -39,6 +39,7 @@ export function NeedsPlan({ children }: { children: (answer: PlanAnswer) => Reac
     <div className="kit-empty">
       <h1>{t('kit.title')}</h1>
       <p role="status">{proving ? t('kit.planning') : t('kit.stoppedEarly')}</p>
+      <BareAxes />
     </div>
   );
 }

@@ -104,6 +104,7 @@ export function CurveDrawing(props: CurveDrawingProps) {
       <Balloons groups={balloons} />
       {!compact && (
         <Turns
+          balloons={balloons}
           x={turnsAt(hereX, full === null ? right : mass.x(full.grams), right)}
           from={chance.y(emptyHelp)}
           to={hereY}
@@ -199,7 +200,9 @@ function Turns({
   to,
   bottom,
   lines,
+  balloons,
 }: {
+  balloons: readonly PlacedGroup[];
   x: number | null;
   here: number;
   from: number;
@@ -209,6 +212,10 @@ function Turns({
 }) {
   const low = Math.min(from, bottom);
   if (x === null || low - to < 90) return null;
+  const inTheWay = balloons.some(
+    (group) => group.x - 13 < x + 110 && group.x + group.numbers.length * 27 + 24 > x - 6 && group.y > to,
+  );
+  if (inTheWay) return null;
   const middle = (low + to) / 2;
   return (
     <g>
