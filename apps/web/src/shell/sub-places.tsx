@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Link, useLocation } from 'wouter';
 import './sub-places.css';
@@ -13,8 +14,17 @@ export function SubPlaces({ sheets }: { sheets: readonly SubPlace[] }) {
   const { t } = useTranslation();
   const [where] = useLocation();
   const found = sheets.find(({ to }) => where === to || where.startsWith(`${to}/`)) ?? sheets[0];
+  // The row scrolls sideways on a phone: the current word stays in sight, and nothing else moves.
+  const row = useRef<HTMLElement>(null);
+  const current = found?.to;
+  useEffect(() => {
+    const bar = row.current;
+    const word = bar?.querySelector<HTMLElement>('[aria-current]');
+    if (bar === null || word === null || word === undefined) return;
+    bar.scrollLeft = word.offsetLeft - bar.offsetLeft - (bar.clientWidth - word.offsetWidth) / 2;
+  }, [current]);
   return (
-    <nav className="sub-places" aria-label={t('app.sheets')}>
+    <nav ref={row} className="sub-places" aria-label={t('app.sheets')}>
       {sheets.map(({ to, label }) => (
         <Link
           key={to}
