@@ -213,7 +213,10 @@ function Turns({
   const low = Math.min(from, bottom);
   if (x === null || low - to < 90) return null;
   const inTheWay = balloons.some(
-    (group) => group.x - 13 < x + 110 && group.x + group.numbers.length * 27 + 24 > x - 6 && group.y > to,
+    (group) =>
+      group.x - 13 < x + 110 &&
+      group.x + (group.numbers.length - 1) * 27 + (group.more > 0 ? 38 : 13) > x - 6 &&
+      group.y > to,
   );
   if (inTheWay) return null;
   const middle = (low + to) / 2;

@@ -73,9 +73,9 @@ export function KitList({ rows }: { rows: readonly GroupedRow<PackRow>[] }) {
               </td>
               <td>{row.row.number}</td>
               <td>
+                {row.row.item.bought ? `${t('kit.toBuy')}: ` : ''}
                 {row.row.item.copies > 1 ? `${row.row.item.copies} x ` : ''}
                 {row.row.item.name}
-                {row.row.item.bought ? ` (${t('kit.toBuy')})` : ''}
               </td>
               <td className="end">
                 {row.row.item.weighed ? '' : '~'}

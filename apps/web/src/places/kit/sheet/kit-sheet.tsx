@@ -1,5 +1,5 @@
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useTranslation } from 'react-i18next';
 import { Link, useLocation } from 'wouter';
@@ -33,15 +33,20 @@ export function KitSheet({ answer }: { answer: PlanAnswer }) {
   const curve = useCurve(answer);
   const [why, setWhy] = useState<string | null>(null);
   const [, go] = useLocation();
-  const lists = listsOf({
-    answer,
-    garage,
-    format,
-    t,
-    balloons: wide ? BALLOONS : 0,
-    open: setWhy,
-    openGap: (failure) => go(`/kit/gaps/${encodeURIComponent(failure)}`),
-  });
+  // Not made anew while the handle moves: a garage may hold thousands of belongings.
+  const lists = useMemo(
+    () =>
+      listsOf({
+        answer,
+        garage,
+        format,
+        t,
+        balloons: wide ? BALLOONS : 0,
+        open: setWhy,
+        openGap: (failure) => go(`/kit/gaps/${encodeURIComponent(failure)}`),
+      }),
+    [answer, garage, format, t, wide, go],
+  );
   const figure = (
     <CurveFigure
       answer={answer}
