@@ -1,7 +1,8 @@
-import { DropZone, FileTrigger } from 'react-aria-components';
+import { FileTrigger } from 'react-aria-components';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../look/button.tsx';
 import { Dialog } from '../../../look/dialog.tsx';
+import { DropArea } from '../../../look/drop-area.tsx';
 import { Block, Sentence } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { ownedPieces } from './the-way.ts';
@@ -23,15 +24,7 @@ export function OtherWays({ opening, isMain }: { opening: Opening; isMain: boole
       </Block>
       <Block title={t('begin.fileTitle')}>
         <p className="prose">{t('begin.fileWhat')}</p>
-        <DropZone
-          className="drop"
-          aria-label={t('begin.drop')}
-          getDropOperation={() => 'copy'}
-          onDrop={({ items }) => {
-            const file = items.find((item) => item.kind === 'file');
-            if (file?.kind === 'file') void file.getFile().then(openFile);
-          }}
-        >
+        <DropArea className="begin-drop" onFile={(file) => void openFile(file)}>
           <FileTrigger
             onSelect={(files) => {
               const file = files?.item(0);
@@ -43,7 +36,7 @@ export function OtherWays({ opening, isMain }: { opening: Opening; isMain: boole
             </Button>
           </FileTrigger>
           <span className="quiet drop-words">{t('begin.drop')}</span>
-        </DropZone>
+        </DropArea>
         <div role="status">
           {isReading && <p>{t('begin.reading')}</p>}
           {refused.map((sentence) => (

@@ -1,9 +1,9 @@
 import type { Garage } from '@waymend/garage/record/schema';
-import type { DragEvent, ReactNode } from 'react';
-import { useState } from 'react';
+import type { ReactNode } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../../look/button.tsx';
+import { DropArea } from '../../../../look/drop-area.tsx';
 import { useStores } from '../../../../shell/stores.tsx';
 import { tooLarge } from '../file-limit.ts';
 import { BLANK, draftStore } from './draft.ts';
@@ -19,9 +19,7 @@ export interface FileDropProps {
 export function FileDrop({ words, onTrouble, children }: FileDropProps) {
   const { t } = useTranslation();
   const { reader } = useStores();
-  const [over, setOver] = useState(false);
-  const take = async (file: File | undefined): Promise<void> => {
-    if (file === undefined) return;
+  const take = async (file: File): Promise<void> => {
     onTrouble(null);
     const refused = tooLarge(file);
     if (refused !== null) {
@@ -50,30 +48,19 @@ export function FileDrop({ words, onTrouble, children }: FileDropProps) {
       );
     }
   };
-  const drag = (event: DragEvent, isOver: boolean): void => {
-    if (!event.dataTransfer.types.includes('Files')) return;
-    event.preventDefault();
-    setOver(isOver);
-  };
   return (
-    <div
-      className={over ? 'drop over-it' : 'drop'}
-      onDragEnter={(event) => drag(event, true)}
-      onDragOver={(event) => drag(event, true)}
-      onDragLeave={(event) => event.currentTarget === event.target && setOver(false)}
-      onDrop={(event) => {
-        drag(event, false);
-        void take(event.dataTransfer.files[0]);
-      }}
-    >
+    <DropArea onFile={(file) => void take(file)}>
       {children(
         <FileTrigger
           acceptedFileTypes={['.txt', '.csv', '.tsv', '.xlsx', 'text/plain', 'text/csv']}
-          onSelect={(files) => void take(files?.[0])}
+          onSelect={(files) => {
+            const file = files?.[0];
+            if (file !== undefined) void take(file);
+          }}
         >
           <Button onPress={() => undefined}>{t('belongings.chooseFile')}</Button>
         </FileTrigger>,
       )}
-    </div>
+    </DropArea>
   );
 }
