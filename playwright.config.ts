@@ -23,6 +23,6 @@ export default defineConfig({
   projects: [
     { name: 'screens', testIgnore: '**/speed/**', workers: 2 },
     // Times mean something only while nothing else runs.
-    { name: 'speed', testMatch: '**/speed/**', workers: 1, dependencies: ['screens'] },
+    { name: 'speed', testMatch: '**/speed/*.spec.ts', workers: 1, dependencies: ['screens'] },
   ],
 });

@@ -1,4 +1,5 @@
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
@@ -8,6 +9,7 @@ export default defineConfig({
   base: '/',
   plugins: [
     react(),
+    onlyEnglishOfTheWidgets(),
     VitePWA({
       // A new version waits until the owner takes it: shell/versions.ts registers and asks.
       registerType: 'prompt',
@@ -55,3 +57,12 @@ export default defineConfig({
     manifest: true,
   },
 });
+
+/** The widgets bring their own few words in some thirty languages; the planner speaks one, and a phone reads no others. */
+function onlyEnglishOfTheWidgets(): Plugin {
+  const other = /\/react-(aria|stately|aria-components)\/.*\/intl\/.*\/(?!en-)[a-z]{2}-[A-Z]{2}\.m?js$/;
+  return {
+    name: 'only-english-of-the-widgets',
+    load: (id) => (other.test(id) ? 'export default {};' : null),
+  };
+}

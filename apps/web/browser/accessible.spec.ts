@@ -29,7 +29,7 @@ for (const { name, viewport } of SIZES)
 test('the scheme that was chosen stands before the first paint', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('waymend.scheme', 'night'));
   await page.goto('./', { waitUntil: 'commit' });
-  await page.waitForFunction(() => document.body !== null);
+  await page.locator('body').waitFor({ state: 'attached' });
   expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe(
     'rgb(0, 0, 0)',
   );

@@ -28,6 +28,20 @@ export async function showSheet(page: Page, path: string): Promise<void> {
   );
 }
 
+/** Goes to a sheet by its links, as an owner does. */
+export async function clickTo(page: Page, path: string): Promise<void> {
+  const [, place = ''] = path.split('/');
+  await page.getByRole('navigation', { name: 'Places' }).locator(`a[href="#/${place}"]`).click();
+  const link = page.locator(`main a[href="#${path}"]`).first();
+  if ((await link.count()) === 0)
+    await page
+      .locator(`main a[href="#${path.replace(/\/[^/]+$/, '')}"]`)
+      .first()
+      .click();
+  await link.click();
+  await expect(page.locator('main h1').first(), path).toBeVisible();
+}
+
 /** A field of the title block, which is on every sheet. */
 export const titleField = (page: Page, name: string) =>
   page
