@@ -32,12 +32,15 @@ export async function showSheet(page: Page, path: string): Promise<void> {
 export async function clickTo(page: Page, path: string): Promise<void> {
   const [, place = ''] = path.split('/');
   await page.getByRole('navigation', { name: 'Places' }).locator(`a[href="#/${place}"]`).click();
+  const sheets = page.getByRole('navigation', { name: 'Sheets of this place' });
+  await sheets.locator(`a[href^="#/${place}/"]`).first().waitFor();
+  const parent = sheets.locator(`a[href="#${path.split('/').slice(0, 3).join('/')}"]`);
+  await parent.click();
+  if (path.split('/').length === 3) {
+    await expect(parent).toHaveAttribute('aria-current', 'page');
+    return;
+  }
   const link = page.locator(`main a[href="#${path}"]`).first();
-  if ((await link.count()) === 0)
-    await page
-      .locator(`main a[href="#${path.replace(/\/[^/]+$/, '')}"]`)
-      .first()
-      .click();
   await link.click();
   await expect(page.locator('main h1').first(), path).toBeVisible();
 }
