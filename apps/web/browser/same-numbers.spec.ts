@@ -55,7 +55,7 @@ test('what the screen says of the demo is what `waymend plan --json` says', asyn
   expect(Math.abs(1 / oneIn - needsHelp) / needsHelp, headline).toBeLessThan(0.12);
 
   const pieces = answer.kit.items.reduce((sum, { copies }) => sum + copies, 0);
-  const whole = page.locator('main p', { hasText: 'comes along of' });
+  const whole = page.locator('main p', { hasText: / of .* comes along, / });
   await expect(whole).toContainText(massText(answer.kit.massGrams, 'metric').replaceAll(' ', '\u00a0'));
   await expect(whole).toContainText(`${pieces}\u00a0pieces`);
 
