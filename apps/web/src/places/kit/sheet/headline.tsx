@@ -28,6 +28,7 @@ export function Headline({ answer, curve }: { answer: PlanAnswer; curve: Curve }
         {t('kit.comesOf', {
           mass,
           owned: format.mass(curve.everything),
+          count: here?.pieces ?? 0,
           pieces: format.count(here?.pieces ?? 0),
         })}
       </p>

@@ -58,6 +58,7 @@ export function listsOf({ answer, garage, format, t, balloons, open, openGap }: 
       title: t('kit.comesAlong'),
       short: format.mass(kit.massGrams),
       aside: t('kit.alongAside', {
+        count: pieces(kit.items),
         pieces: format.count(pieces(kit.items)),
         mass: format.mass(kit.massGrams),
       }),
@@ -90,7 +91,11 @@ export function listsOf({ answer, garage, format, t, balloons, open, openGap }: 
       title: t('kit.staysHome'),
       short: format.mass(sum(stayHome)),
       aside: [
-        t('kit.homeAside', { pieces: format.count(homePieces), mass: format.mass(sum(stayHome)) }),
+        t('kit.homeAside', {
+          count: homePieces,
+          pieces: format.count(homePieces),
+          mass: format.mass(sum(stayHome)),
+        }),
         scale(homeTimes),
       ]
         .filter(Boolean)
