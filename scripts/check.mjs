@@ -21,6 +21,7 @@ const steps = [
   ['rules have tests', process.execPath, ['scripts/rules.mjs']],
   ['file sizes', process.execPath, ['scripts/sizes.mjs']],
   ['size of the page', process.execPath, ['scripts/script-size.mjs']],
+  ['pictures of the sheets', process.execPath, ['scripts/screens.mjs', '--check']],
   ['documents', process.execPath, ['scripts/docs.mjs', '--check']],
 ];
 
