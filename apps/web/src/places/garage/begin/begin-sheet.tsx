@@ -34,17 +34,20 @@ export function BeginSheet() {
           {headline}
         </h1>
         <WayList steps={steps} />
-        {!empty && (
-          <Link href={WHERE[next ?? 'kit']} className="act main begin-on">
-            {t(`begin.on.${next ?? 'kit'}`)}
-          </Link>
-        )}
+        {/* Its room is there before it is, so that nothing moves when a garage arrives. */}
+        <div className="begin-on-room">
+          {!empty && (
+            <Link href={WHERE[next ?? 'kit']} className="act main begin-on">
+              {t(`begin.on.${next ?? 'kit'}`)}
+            </Link>
+          )}
+        </div>
       </header>
       {vehicle?.ratingsAssumed === true && vehicleId !== null && (
         <Plate vehicleId={vehicleId} vehicle={vehicle} />
       )}
       <Block title={empty ? t('begin.patternTitle') : t('begin.patternMore')} aside={t('begin.patternScale')}>
-        <p className="prose">{empty ? t('begin.patternWhat') : t('begin.patternMoreWhat')}</p>
+        <p className="prose begin-two-lines">{empty ? t('begin.patternWhat') : t('begin.patternMoreWhat')}</p>
         <PatternChoice onStarted={() => heading.current?.focus()} />
       </Block>
       <div className="begin-pair">
