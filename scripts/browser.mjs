@@ -1,5 +1,5 @@
 // A Chromium for the tests, on a machine that may have none and no way to get one but the package registry: what is named,
-// what was fetched before, what is installed, Playwright's own, one that comes as an npm package, the system's.
+// what was fetched before, what is installed, Playwright's own, the system's, one that comes as an npm package.
 import { spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -34,8 +34,9 @@ export async function findBrowser(root, say) {
   if (here) return { ok: true, path: here };
   const rungs = [
     ["Playwright's own browser", () => fetchPlaywrights(root)],
-    [`the browser in the npm package ${PACKAGE}`, () => fetchPackage(root)],
     ["the system's Chromium", () => fetchFromSystem()],
+    // Last: it is older than what people have and takes typed line breaks otherwise.
+    [`the browser in the npm package ${PACKAGE}`, () => fetchPackage(root)],
   ];
   for (const [what, fetch] of rungs) {
     say(`Looking for a browser for the tests: trying ${what} (once) ...`);
