@@ -1,4 +1,4 @@
-import { execFile, execFileSync, spawn } from 'node:child_process';
+import { execFile, execFileSync, spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -84,8 +84,9 @@ describe('the program', () => {
   });
 });
 
-// `script` of util-linux gives a program a terminal that is none.
-const hasScript = process.platform === 'linux' && existsSync('/usr/bin/script');
+// `script` of util-linux gives a program a terminal that is none; a container may have no terminals to give.
+const hasScript =
+  process.platform === 'linux' && spawnSync('script', ['-qec', 'true', '/dev/null']).status === 0;
 
 describe.skipIf(!hasScript)('on a terminal', () => {
   const onTerminal = (more: Readonly<Record<string, string>>) =>

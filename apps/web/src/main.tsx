@@ -77,7 +77,9 @@ async function faces(): Promise<void> {
     setTimeout(resolve, 600);
   });
   await Promise.race([
-    Promise.all(['400 15px B612', '700 15px B612'].map((face) => document.fonts.load(face))),
+    Promise.all(
+      ['400 15px B612', '700 15px B612', '400 15px "B612 Mono"'].map((face) => document.fonts.load(face)),
+    ),
     wait,
   ]);
 }

@@ -16,7 +16,7 @@ for (const { name, viewport } of SIZES)
     const shifts: string[] = [];
     for (const { path } of SHEETS) {
       await clickTo(page, path);
-      await page.waitForTimeout(1200);
+      await page.waitForTimeout(800);
     }
     const { shift, list } = await page.evaluate(() => ({
       shift: window.observed.shift,
