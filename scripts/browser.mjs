@@ -35,7 +35,7 @@ export async function findBrowser(root, say) {
   const rungs = [
     ["Playwright's own browser", () => fetchPlaywrights(root)],
     ["the system's Chromium", () => fetchFromSystem()],
-    // Last: it is older than what people have and takes typed line breaks otherwise.
+    // Last, for a machine without root: it is older than what people have.
     [`the browser in the npm package ${PACKAGE}`, () => fetchPackage(root)],
   ];
   for (const [what, fetch] of rungs) {
