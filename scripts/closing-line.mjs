@@ -15,6 +15,7 @@ export function closingLine(root) {
   const passed = counts.reduce((sum, c) => sum + c.passed, 0);
   const failed = counts.reduce((sum, c) => sum + c.failed, 0);
   return {
+    late: counts.flatMap(({ late = [] }) => late),
     line: `${passed} passed, ${failed} failed`,
     good: failed === 0 && counts.every((c) => c.passed > 0),
   };
@@ -26,14 +27,24 @@ function ofVitest(report) {
   return { passed: report.numPassedTests, failed: report.numFailedTests + broken.length };
 }
 
-/** A test that passed only when tried again counts as failed; an error outside the tests too. */
-function ofPlaywright({ stats, errors }) {
-  return { passed: stats.expected, failed: stats.unexpected + stats.flaky + errors.length };
+/** A test that passed when tried again has passed, and is named; an error outside the tests is a failure. */
+function ofPlaywright({ stats, errors, suites }) {
+  return {
+    passed: stats.expected + stats.flaky,
+    failed: stats.unexpected + errors.length,
+    late: suites.flatMap(passedLate),
+  };
+}
+
+function passedLate({ suites = [], specs = [] }) {
+  const own = specs.filter(({ tests }) => tests.some(({ status }) => status === 'flaky'));
+  return [...own.map(({ title }) => title), ...suites.flatMap(passedLate)];
 }
 
 const self = fileURLToPath(import.meta.url);
 if (process.argv[1] === self) {
-  const { line, good } = closingLine(dirname(dirname(self)));
+  const { line, good, late } = closingLine(dirname(dirname(self)));
+  for (const title of late) console.log(`passed at the second try: ${title}`);
   console.log(line);
   process.exit(good ? 0 : 1);
 }

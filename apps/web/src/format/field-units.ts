@@ -1,6 +1,8 @@
-const GRAMS_PER_POUND = 453.59237;
-const KM_PER_MILE = 1.609344;
-const M_PER_FOOT = 0.3048;
+import { GRAMS_PER_POUND, MM_PER_INCH } from '@waymend/core/quantity/units';
+
+/** 5,280 feet of 12 inches. */
+export const KM_PER_MILE = (5280 * 12 * MM_PER_INCH) / 1e6;
+const M_PER_FOOT = (12 * MM_PER_INCH) / 1000;
 
 /** Quantities that people type on the forms of a trip. */
 export type Typed = 'distance' | 'load' | 'temperature' | 'height';

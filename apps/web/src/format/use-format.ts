@@ -1,13 +1,10 @@
+import { MM_PER_INCH, NM_PER_POUND_FOOT } from '@waymend/core/quantity/units';
 import { aboutOneIn, grouped, percent } from '@waymend/planner/words/chance';
 import { loadText, massText } from '@waymend/planner/words/mass';
 import { moneyText } from '@waymend/planner/words/money';
 import { useMemo } from 'react';
 import { useRecord, useSettings } from '../shell/stores.tsx';
-
-const MM_PER_INCH = 25.4;
-const KM_PER_MILE = 1.609344;
-/** 1 lb-ft in N m, exactly 0.3048 m x 0.45359237 kg x 9.80665 m/s2. */
-const NM_PER_POUND_FOOT = 0.3048 * 0.45359237 * 9.80665;
+import { KM_PER_MILE } from './field-units.ts';
 
 /** A space that keeps a number and its unit on one line. */
 const bound = (text: string): string => text.replace(/(\d) (?=\S)/g, '$1\u00a0');

@@ -162,6 +162,19 @@ describe('the reader', () => {
     expect(again.kind === 'belongings/made' && again.repeated).toEqual([0, 1]);
   });
 
+  it('says which masses it left out, and adds the things without them', async () => {
+    const { reading } = await read('1/2 drive socket 19 mm 40 kg\n3/8 ratchet 180 g');
+    const made = await answerBelongings({
+      kind: 'belongings/make',
+      into: emptyGarage(),
+      matches: reading.matches,
+    });
+    if (made.kind !== 'belongings/made') throw new Error(made.kind);
+    expect(made.unbelieved).toHaveLength(1);
+    expect(made.unbelieved[0]).toContain('40 kg');
+    expect(Object.values(made.added).map(({ grams }) => grams)).toEqual([undefined, 180]);
+  });
+
   it('a taught word is understood at once', async () => {
     const taught = await answerBelongings({
       kind: 'belongings/teach',

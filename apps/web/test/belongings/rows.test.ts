@@ -6,7 +6,6 @@ import { catalogueView } from '@waymend/planner/views/catalogue-view';
 import { describe, expect, it } from 'vitest';
 import type { Choice, Order } from '../../src/places/garage/belongings/choose-rows.ts';
 import { chooseRows, orderRows } from '../../src/places/garage/belongings/choose-rows.ts';
-import { freeId } from '../../src/places/garage/belongings/free-id.ts';
 import { RowMaker } from '../../src/places/garage/belongings/rows.ts';
 import { standingsOf } from '../../src/places/garage/belongings/standing.ts';
 import { totalsOf } from '../../src/places/garage/belongings/totals.ts';
@@ -188,16 +187,5 @@ describe('totals', () => {
     expect(totals.estimated).toBe(grams('CW-8') + 2 * grams('CW-10') + grams('SK2-17'));
     expect(totals.noMass).toBe(1);
     expect(totals.forSale).toBe(1);
-  });
-});
-
-describe('ids made on the page', () => {
-  it('are free, short and safe', () => {
-    expect(freeId('CW-17', {})).toBe('cw-17');
-    expect(freeId('CW-17', { 'cw-17': 1, 'cw-17-2': 1 })).toBe('cw-17-3');
-    expect(freeId('Constructor', {})).toBe('constructor-2');
-    expect(freeId('<script>', {})).toBe('script');
-    expect(freeId('\u{1F527}', {})).toBe('thing');
-    expect(freeId('x'.repeat(500), {}).length).toBeLessThanOrEqual(64);
   });
 });

@@ -5,13 +5,13 @@ import { writeGarage } from '@waymend/garage/file/write-garage';
 import type { Garage } from '@waymend/garage/record/schema';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { onBuyingList } from '../../src/shell/buying-list.ts';
 import {
   asBought,
   asReady,
   asRenewed,
   notRenewed,
   offShopList,
-  onShopList,
   renewalId,
   withLimit,
   withMustDo,
@@ -65,8 +65,8 @@ describe('edits of the kit screens', () => {
   });
 
   it('puts catalogue things on the buying list once, at their guide price, under an id of their own', () => {
-    const item = { item: 'buy:CW-14', is: 'CW-14', name: 'combination wrench', grams: 85, cents: 600 };
-    const after = kept(onShopList(onShopList(demo, [item]), [item]));
+    const item = { is: 'CW-14', cents: 600 };
+    const after = kept(onBuyingList(onBuyingList(demo, [item]), [item]));
     const added = Object.entries(after.belongings).filter(([id]) => demo.belongings[id] === undefined);
     expect(added).toHaveLength(1);
     expect(added[0]?.[1]).toMatchObject({ is: 'CW-14', forSale: true, price: 6 });

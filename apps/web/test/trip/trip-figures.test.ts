@@ -126,7 +126,15 @@ describe('small things', () => {
   it('fresh ids are ids of the file and hold their wish', () => {
     expect(freshId('Über die Dünen!', () => 0)).toBe('ber-die-d-nen-aaaaa');
     expect(freshId('', () => 0.999)).toBe('new-99999');
-    expect(freshId('x'.repeat(90))).toMatch(/^[a-z0-9][a-z0-9-]{0,63}$/);
+    for (const wish of [
+      'Drawer, left',
+      '<b>x</b>',
+      'constructor',
+      '\u{1F527}',
+      '\u00c4'.repeat(90),
+      'x'.repeat(500),
+    ])
+      expect(freshId(wish)).toMatch(/^[a-z0-9][a-z0-9-]{0,63}$/);
     expect(freshId('leg')).not.toBe(freshId('leg'));
   });
 

@@ -108,7 +108,7 @@ function agreement(
     return 'The drawn trips and the stated chance agree.';
   if (stated.bound < interval.low)
     return `The drawn trips end better than stated, by about ${points(unaided - stated.bound)}: the stated chance counts spares that several failures share on the safe side, and does not count a second repair when the first one's spares have run out.`;
-  return `The drawn trips end worse than stated, by about ${points(stated.bound - unaided)}: with that many trips this should not happen; please report it with this garage.`;
+  return `The drawn trips end worse than stated, by about ${points(stated.bound - unaided)}: chance alone does that on one seed in 40, so try another; if another does it too, please report it with this garage.`;
 }
 
 function strandsOf(scene: Scene, { stranded }: Simulated): SimulateAnswer['strands'] {

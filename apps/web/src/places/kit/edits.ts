@@ -1,5 +1,4 @@
 import type { Garage, Trip } from '@waymend/garage/record/schema';
-import type { ShopItem } from '../../worker/kit/protocol.ts';
 
 /** Changes of the record that the kit screens make; each is one step of undo. */
 
@@ -54,25 +53,7 @@ export function asBought(garage: Garage, id: string): Garage {
   }));
 }
 
-/** Puts things of the catalogue on the buying list at their guide price, once each. */
-export function onShopList(garage: Garage, items: readonly ShopItem[]): Garage {
-  const belongings = { ...garage.belongings };
-  for (const { is, cents } of items) {
-    if (Object.values(belongings).some((b) => b.is === is && b.forSale)) continue;
-    belongings[freeId(belongings, is.toLowerCase())] = {
-      is,
-      copies: 1,
-      weighed: false,
-      state: 'ready',
-      forSale: true,
-      price: cents / 100,
-      doesNotFit: false,
-      confirmed: false,
-    };
-  }
-  return { ...garage, belongings };
-}
-
+/** Takes a belonging off the list, a set with all that is in it. */
 export function offShopList(garage: Garage, id: string): Garage {
   const gone = new Set(withContents(garage, id));
   const belongings = Object.fromEntries(Object.entries(garage.belongings).filter(([one]) => !gone.has(one)));
@@ -112,16 +93,6 @@ export function renewalId(vehicle: string, failure: string): string {
 /** 'id#2' is the second copy of 'id'; 'ready:id' is the same belonging once it is put right. */
 export function belongingOf(piece: string): string {
   return piece.replace(/^ready:/, '').replace(/#\d+$/, '');
-}
-
-function freeId(taken: Readonly<Record<string, unknown>>, wish: string): string {
-  const plain =
-    wish
-      .replace(/[^a-z0-9-]/g, '-')
-      .replace(/^-+/, '')
-      .slice(0, 56) || 'new';
-  if (!Object.hasOwn(taken, plain)) return plain;
-  for (let n = 2; ; n++) if (!Object.hasOwn(taken, `${plain}-${n}`)) return `${plain}-${n}`;
 }
 
 function changeTrip(garage: Garage, tripId: string, change: (trip: Trip) => Trip): Garage {

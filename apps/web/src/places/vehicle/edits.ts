@@ -1,4 +1,5 @@
 import type { Fitting, Garage, Vehicle } from '@waymend/garage/record/schema';
+import { onBuyingList } from '../../shell/buying-list.ts';
 import type { Mover } from '@waymend/planner/views/load-moves';
 
 /** Everything the Vehicle place changes in a record, each as a pure function from garage to garage. */
@@ -102,21 +103,6 @@ export function removeWeakPoint(garage: Garage, id: string): Garage {
   return { ...garage, weakPoints };
 }
 
-/** An id that no other device makes at the same time: a word of what it is, and a few letters by chance. */
-export function newId(wish: string, chance: () => number): string {
-  const word = wish
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 40);
-  const tail = Array.from({ length: 5 }, () => LETTERS[Math.floor(chance() * LETTERS.length)] ?? '0').join(
-    '',
-  );
-  return word === '' ? `x-${tail}` : `${word}-${tail}`;
-}
-
-const LETTERS = 'abcdefghijkmnpqrstuvwxyz23456789';
-
 /** Fields that may also be taken out. */
 export type Loose<T> = { readonly [K in keyof T]?: T[K] | undefined };
 
@@ -149,37 +135,23 @@ export function alwaysBring(garage: Garage, items: readonly Item[]): Garage {
   return { ...garage, belongings };
 }
 
-/** Adds what is not owned to the record as for sale; `cents` is the price of all of it together, known when it is one thing. */
+/**
+ * Pins what is owned and puts the rest on the buying list; what the record has for sale is on it already. `cents` is the price of all
+ * of it together, known when it is one thing.
+ */
 export function putOnBuyingList(garage: Garage, items: readonly Item[], cents: number | null): Garage {
-  const wanted = items.filter(({ owned }) => !owned);
-  let out = alwaysBring(
+  const pinned = alwaysBring(
     garage,
     items.filter(({ owned }) => owned),
   );
-  for (const { id } of wanted) {
-    const is = id.replace(/^buy:/, '');
-    const key = plainId(`buy-${is}`);
-    if (Object.hasOwn(out.belongings, key)) continue;
-    const price = wanted.length === 1 && cents !== null ? { price: cents / 100 } : {};
-    const fresh: Garage['belongings'][string] = {
-      is,
-      copies: 1,
-      weighed: false,
-      state: 'ready',
-      forSale: true,
-      doesNotFit: false,
-      confirmed: false,
-      ...price,
-    };
-    out = { ...out, belongings: { ...out.belongings, [key]: fresh } };
-  }
-  return out;
+  const wanted = items.flatMap(({ id, owned }) =>
+    !owned && id.startsWith(CATALOGUE) ? [id.slice(CATALOGUE.length)] : [],
+  );
+  return onBuyingList(
+    pinned,
+    wanted.map((is) => ({ is, cents: items.length === 1 ? cents : null })),
+  );
 }
 
-function plainId(wish: string): string {
-  return wish
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 60);
-}
+/** The planner's mark of a piece that only the catalogue has. */
+const CATALOGUE = 'buy:';

@@ -82,7 +82,7 @@ function readingReply(reading: ImportReading, list: string | null): Reply {
 }
 
 function made(into: Into, matches: readonly ImportMatch[]): Reply {
-  const { garage, added, repeated } = importInto(garageOf(into), matches);
+  const { garage, added, repeated, unbelieved } = importInto(garageOf(into), matches);
   const fresh = added.flatMap((id) => {
     const one = garage.belongings[id];
     return one === undefined ? [] : [[id, one] as const];
@@ -92,6 +92,7 @@ function made(into: Into, matches: readonly ImportMatch[]): Reply {
     kind: 'belongings/made',
     added: Object.fromEntries(fresh),
     repeated: matches.flatMap((match, i) => (again.has(match) ? [i] : [])),
+    unbelieved: unbelieved.map(({ sentence }) => sentence),
   };
 }
 

@@ -52,6 +52,8 @@ export type BelongingsReply =
       readonly added: Readonly<Record<string, Belonging>>;
       /** Places in `matches` of those the garage has from the same line already. */
       readonly repeated: readonly number[];
+      /** Sentences about masses that were left out because they are absurd for their kind. */
+      readonly unbelieved: readonly string[];
     }
   | { readonly kind: 'belongings/taught'; readonly words: Words }
   /** The size as it is marked; `odd` when it is in no standard, then with the nearest that is. */

@@ -1,5 +1,5 @@
 import type { Belonging, Garage } from '@waymend/garage/record/schema';
-import { freeId } from './free-id.ts';
+import { freshId } from '../../../shell/fresh-id.ts';
 
 /** An own thing as it is recorded: its words and nothing else is known of it. */
 export function ownThing(text: string): Belonging {
@@ -18,8 +18,8 @@ export const BARE: Belonging = {
 };
 
 /**
- * A garage with belongings and taught words added. The ids were free when they were made; where something has taken one
- * since (another tab), the newcomer gets another and what is inside it follows.
+ * A garage with belongings and taught words added, each under an id that no other device gives; what is inside a set
+ * follows it.
  */
 export function addAll(
   garage: Garage,
@@ -30,11 +30,11 @@ export function addAll(
   const belongings: Record<string, Belonging> = { ...garage.belongings };
   const renamed = new Map<string, string>();
   for (const [wish, belonging] of Object.entries(added)) {
-    const id = freeId(wish, belongings);
+    const id = freshId(wish);
     renamed.set(wish, id);
     const box = belonging.inside === undefined ? undefined : renamed.get(belonging.inside);
     belongings[id] = box === undefined ? belonging : { ...belonging, inside: box };
   }
-  for (const text of own) belongings[freeId(text, belongings)] = ownThing(text);
+  for (const text of own) belongings[freshId(text)] = ownThing(text);
   return { ...garage, belongings, words: { ...garage.words, ...words } };
 }

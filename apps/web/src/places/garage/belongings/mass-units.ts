@@ -1,5 +1,6 @@
-/** Exactly, by definition of the pound. */
-const GRAMS_PER_OUNCE = 453.59237 / 16;
+import { GRAMS_PER_POUND } from '@waymend/core/quantity/units';
+
+const GRAMS_PER_OUNCE = GRAMS_PER_POUND / 16;
 
 /** What a scale in the hand shows: whole grams, or ounces to a tenth. */
 export type ScaleUnit = 'g' | 'oz';

@@ -6,19 +6,3 @@ export type Level = (typeof LEVELS)[number];
 export function levelOf(skill: number): Level {
   return LEVELS[Math.min(LEVELS.length, Math.max(1, Math.round(skill))) - 1] ?? '1';
 }
-
-export const SYSTEM_IDS = [
-  'wheels-tyres',
-  'brakes',
-  'driveline',
-  'suspension-steering',
-  'cooling',
-  'fuel-air',
-  'starting-charging',
-  'wiring',
-  'body-trailer',
-  'exhaust',
-  'clutch-gearbox',
-  'engine-oil',
-  'keys-glass',
-] as const;

@@ -1,3 +1,4 @@
+import { SYSTEMS } from '@waymend/catalogue/shape/words';
 import { useTranslation } from 'react-i18next';
 import type { Garage, Person } from '@waymend/garage/record/schema';
 import { fieldUnit } from '../../../format/field-units.ts';
@@ -10,7 +11,7 @@ import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { JobPicker } from '../job-picker.tsx';
 import { aloneOn, changePerson, removePerson, setSystemSkill } from './edit-people.ts';
-import { LEVELS, levelOf, SYSTEM_IDS } from './levels.ts';
+import { LEVELS, levelOf } from './levels.ts';
 
 /** Name, mass and skill in words; skill by system and practised jobs folded away. */
 export function PersonForm({ id, person }: { id: string; person: Person }) {
@@ -58,7 +59,7 @@ export function PersonForm({ id, person }: { id: string; person: Person }) {
       />
       <More title={t('people.systems')} summary={differing(person)}>
         <div className="fields">
-          {SYSTEM_IDS.map((system) => (
+          {SYSTEMS.map((system) => (
             <Choice
               key={system}
               label={t(`people.system.${system}`)}

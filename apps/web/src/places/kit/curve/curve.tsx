@@ -1,3 +1,4 @@
+import { GRAMS_PER_POUND } from '@waymend/core/quantity/units';
 import type { PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { TFunction } from 'i18next';
 import { useTranslation } from 'react-i18next';
@@ -16,8 +17,6 @@ import { nearestStep } from './steps.ts';
 import type { Curve } from './use-curve.ts';
 import { useWidth } from './use-width.ts';
 import './curve.css';
-
-const GRAMS_PER_POUND = 453.59237;
 
 export interface CurveFigureProps {
   readonly answer: PlanAnswer;

@@ -4,8 +4,9 @@ import { Link } from 'wouter';
 import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { onBuyingList } from '../../../shell/buying-list.ts';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
-import { asBought, offShopList, onShopList } from '../edits.ts';
+import { asBought, offShopList } from '../edits.ts';
 import { tiny } from '../sheet/worth-words.ts';
 
 /** What the plan buys and what it comes to, what it leaves in the shop and why, and the swaps that save mass. */
@@ -120,7 +121,7 @@ function BuyAct({ id, name }: { id: string; name: string }) {
   const list = async (): Promise<void> => {
     const reply = await client.once({ kind: 'kit/shop', items: [id] });
     if (reply.kind === 'kit/shop')
-      await edit(t('gaps.listed', { words: name }), (before) => onShopList(before, reply.items));
+      await edit(t('gaps.listed', { words: name }), (before) => onBuyingList(before, reply.items));
   };
   return (
     <Button label={`${t('gaps.list')}: ${name}`} onPress={() => void list()}>

@@ -3,9 +3,10 @@ import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
 import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
+import { onBuyingList } from '../../../shell/buying-list.ts';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
-import { asReady, asRenewed, onShopList, withPin } from '../edits.ts';
+import { asReady, asRenewed, withPin } from '../edits.ts';
 
 /** One way to close a gap, what it costs in grams and money, and the act that does it. */
 export function Cure({ cure, gap }: { cure: CureAnswer; gap: GapAnswer }) {
@@ -63,7 +64,7 @@ function Act({ cure, gap }: { cure: CureAnswer; gap: GapAnswer }) {
       const list = async (): Promise<void> => {
         const reply = await client.once({ kind: 'kit/shop', items: cure.items });
         if (reply.kind !== 'kit/shop') return;
-        await edit(t('gaps.listed', { words: cure.words }), (before) => onShopList(before, reply.items));
+        await edit(t('gaps.listed', { words: cure.words }), (before) => onBuyingList(before, reply.items));
       };
       const wanted = cure.items.filter((id) => id.startsWith('buy:')).map((id) => id.slice(4));
       const known = new Set(

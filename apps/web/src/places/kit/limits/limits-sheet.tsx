@@ -1,3 +1,4 @@
+import { GRAMS_PER_POUND } from '@waymend/core/quantity/units';
 import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
 import { useFormat } from '../../../format/use-format.ts';
@@ -16,7 +17,6 @@ import { tripsSentence } from '../sheet/worth-words.ts';
 import { Button } from '../../../look/button.tsx';
 import './limits.css';
 
-const GRAMS_PER_POUND = 453.59237;
 const LITRES_PER_CUBIC_FOOT = 28.316846592;
 const AIMS: readonly AimChoice['kind'][] = ['best-chance', 'least-mass', 'must-do'];
 

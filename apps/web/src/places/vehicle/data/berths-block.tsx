@@ -4,13 +4,14 @@ import type { Vehicle } from '@waymend/garage/record/schema';
 import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { freshId } from '../../../shell/fresh-id.ts';
 import { useRecord } from '../../../shell/stores.tsx';
 import { shapeOf } from '../drawing/shapes.ts';
 import { DESK, PHONE } from '../drawing/side-layout.ts';
 import type { SideViewProps } from '../drawing/side-view.tsx';
 import { layoutOf, SideView } from '../drawing/side-view.tsx';
 import type { Berth } from '../edits.ts';
-import { newId, putBerth } from '../edits.ts';
+import { putBerth } from '../edits.ts';
 import { useWide } from '../use-wide.ts';
 import { BerthForm } from './berth-form.tsx';
 import { dragBerth } from './drag-berth.ts';
@@ -53,7 +54,7 @@ export function BerthsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
       putBerth(g, one, { ...berth, xMm }),
     );
   const add = () => {
-    const one = newId('berth', Math.random);
+    const one = freshId('berth');
     const berth: Berth = {
       vehicle: id,
       name: t('vehicle.newBerth'),

@@ -3,8 +3,9 @@ import { useTranslation } from 'react-i18next';
 import { Button } from '../../../look/button.tsx';
 import { Choice, NumberField } from '../../../look/field.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { freshId } from '../../../shell/fresh-id.ts';
 import { useRecord } from '../../../shell/stores.tsx';
-import { newId, putWeakPoint, removeWeakPoint } from '../edits.ts';
+import { putWeakPoint, removeWeakPoint } from '../edits.ts';
 import { useFacts } from '../use-facts.ts';
 
 const USUAL_FACTOR = 3;
@@ -66,7 +67,7 @@ export function WeakPointsBlock({ id }: { id: string }) {
             const which = failure ?? first;
             if (factor === null) return;
             void edit(t('vehicle.weakAdded', { title: titleOf(which) }), (g) =>
-              putWeakPoint(g, newId(which, Math.random), { vehicle: id, failure: which, factor }),
+              putWeakPoint(g, freshId(which), { vehicle: id, failure: which, factor }),
             );
           }}
         >

@@ -1,3 +1,5 @@
+import { ACCESSES, DRIVES } from '@waymend/catalogue/shape/words';
+import { NM_PER_POUND_FOOT } from '@waymend/core/quantity/units';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { FittingRow } from '@waymend/planner/views/fitting-list';
@@ -10,24 +12,7 @@ import { useRecord, useSettings, useStores } from '../../../shell/stores.tsx';
 import { removeFitting } from '../edits.ts';
 import { useFacts } from '../use-facts.ts';
 import { dateOf, recordFitting } from './record-fitting.ts';
-import type { HeadDrive } from './size-text.ts';
 import { entryOf, nearestOf, sizeText, typedOf } from './size-text.ts';
-
-const NM_PER_POUND_FOOT = 0.3048 * 0.45359237 * 9.80665;
-const DRIVES = [
-  'hex',
-  'hex-key',
-  'lobe',
-  'lobe-external',
-  'spline',
-  'square',
-  'slot',
-  'cross',
-  'flare',
-  'locknut-hex',
-  'locknut-peg',
-] as const satisfies readonly HeadDrive[];
-const ACCESSES = ['open', 'deep', 'recess', 'side', 'tight', 'remote', 'angle', 'slotted', 'retain'] as const;
 
 /** The form of one place. Nothing is recorded until a button says what kind of knowledge it is. */
 export function EditFitting({
@@ -45,7 +30,7 @@ export function EditFitting({
   const settings = useSettings();
   const facts = useFacts();
   const first = typedOf(row.size);
-  const [drive, setDrive] = useState<HeadDrive>(row.drive);
+  const [drive, setDrive] = useState(row.drive);
   const [typed, setTyped] = useState(first.typed);
   const [unit, setUnit] = useState<'mm' | 'in'>(first.unit);
   const [torque, setTorque] = useState<number | null>(row.torqueNm);

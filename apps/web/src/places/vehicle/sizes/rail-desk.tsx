@@ -1,3 +1,4 @@
+import { MM_PER_INCH } from '@waymend/core/quantity/units';
 import { useTranslation } from 'react-i18next';
 import type { RailSize, SizeRail } from '@waymend/planner/views/size-rail';
 import { useFormat } from '../../../format/use-format.ts';
@@ -166,8 +167,8 @@ interface AxisProps {
 }
 
 function InchAxis({ inch, x, from, to }: AxisProps & { readonly inch: readonly RailSize[] }) {
-  const sixteenths = Array.from({ length: Math.ceil((to / 25.4) * 16) + 1 }, (_, n) => n).filter(
-    (n) => (n / 16) * 25.4 >= from && (n / 16) * 25.4 <= to,
+  const sixteenths = Array.from({ length: Math.ceil((to / MM_PER_INCH) * 16) + 1 }, (_, n) => n).filter(
+    (n) => (n / 16) * MM_PER_INCH >= from && (n / 16) * MM_PER_INCH <= to,
   );
   const named = new Set(inch.filter((s) => s.places.length > 0).map((s) => s.label));
   return (
@@ -177,14 +178,18 @@ function InchAxis({ inch, x, from, to }: AxisProps & { readonly inch: readonly R
       </text>
       <path d={`M${x(from)} ${INCH_Y}H${x(to)}`} className="d-wide" />
       {sixteenths.map((n) => (
-        <path key={n} d={`M${x((n / 16) * 25.4)} ${INCH_Y}v${n % 2 === 0 ? -10 : -5}`} className="d-narrow" />
+        <path
+          key={n}
+          d={`M${x((n / 16) * MM_PER_INCH)} ${INCH_Y}v${n % 2 === 0 ? -10 : -5}`}
+          className="d-narrow"
+        />
       ))}
       {sixteenths
         .filter((n) => n % 2 === 0 || named.has(`${inchLabel(n)} in`))
         .map((n) => (
           <text
             key={n}
-            x={x((n / 16) * 25.4)}
+            x={x((n / 16) * MM_PER_INCH)}
             y={INCH_Y - 16}
             textAnchor="middle"
             className={named.has(`${inchLabel(n)} in`) ? 'rail-number' : 'd-quiet d-small'}

@@ -4,28 +4,21 @@ import { useTranslation } from 'react-i18next';
 import { Button } from '../../../../look/button.tsx';
 import { Dialog } from '../../../../look/dialog.tsx';
 import { TextField } from '../../../../look/field.tsx';
+import { freshId } from '../../../../shell/fresh-id.ts';
 import { useRecord } from '../../../../shell/stores.tsx';
-import { freeId } from '../free-id.ts';
+import { BARE } from '../add-all.ts';
 import { ThingPicker } from '../thing-picker.tsx';
 import { useCatalogue } from '../use-catalogue.ts';
 
 /** One thing by hand: looked up in the catalogue, or named as the owner's own. It is then laid open to be filled in. */
 export function ByHand({ isOpen, onClose }: { isOpen: boolean; onClose: (added: string | null) => void }) {
   const { t } = useTranslation();
-  const { garage, edit } = useRecord();
+  const { edit } = useRecord();
   const catalogue = useCatalogue();
   const [own, setOwn] = useState('');
   const add = (wish: string, name: string, fields: Partial<Belonging>): void => {
-    const id = freeId(wish, garage.belongings);
-    const thing: Belonging = {
-      copies: 1,
-      weighed: false,
-      state: 'ready',
-      forSale: false,
-      doesNotFit: false,
-      confirmed: false,
-      ...fields,
-    };
+    const id = freshId(wish);
+    const thing: Belonging = { ...BARE, ...fields };
     void edit(t('belongings.step', { what: t('belongings.stepAdded'), name }), (before) => ({
       ...before,
       belongings: { ...before.belongings, [id]: thing },

@@ -7,6 +7,9 @@ import { addAll } from '../add-all.ts';
 import { BLANK, draftStore } from './draft.ts';
 import type { Tally } from './tally.ts';
 
+/** Doubted masses said one by one; the rest are counted. */
+const SAID = 3;
+
 export interface Adding {
   readonly busy: boolean;
   /** Things the garage has from the same lines already; while there are some, the owner is asked. */
@@ -57,10 +60,16 @@ export function useAdd(tally: Tally): Adding {
         );
       }
       draftStore.set({ ...BLANK, text: tally.left.join('\n') });
-      setDone(
-        t('belongings.added', { count, number: format.count(count) }) +
-          (tally.left.length === 0 ? '' : ` ${t('belongings.leftOver', { count: tally.left.length })}`),
-      );
+      const said = [t('belongings.added', { count, number: format.count(count) })];
+      if (tally.left.length > 0) said.push(t('belongings.leftOver', { count: tally.left.length }));
+      const { unbelieved } = made;
+      if (unbelieved.length > 0) {
+        said.push(...unbelieved.slice(0, SAID).map((sentence) => `${sentence}.`));
+        if (unbelieved.length > SAID)
+          said.push(t('belongings.moreUnbelieved', { count: unbelieved.length - SAID }));
+        said.push(t('belongings.weighThem'));
+      }
+      setDone(said.join(' '));
     } finally {
       setBusy(false);
     }
