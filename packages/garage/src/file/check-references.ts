@@ -1,48 +1,13 @@
 import type { Refusal } from '@waymend/core/result';
 import type { Garage } from '../record/schema.ts';
 import type { KnownIds } from './known-ids.ts';
-import { nearest } from './nearest.ts';
+import { checkRoadReferences } from './check-road-references.ts';
 import type { PlaceInFile } from './place-in-file.ts';
+import { referenceFinder } from './reference-finder.ts';
 
 /** References that lead nowhere: to entities of the file, and to what the catalogue knows. */
 export function danglingReferences(garage: Garage, known: KnownIds, at: PlaceInFile): readonly Refusal[] {
-  const refusals: Refusal[] = [];
-  const add = (id: string, path: readonly (string | number)[], what: string): void => {
-    refusals.push(at.refusal(id, path, what));
-  };
-
-  const inFile = (
-    table: keyof typeof ENTITY,
-    id: string | undefined,
-    path: readonly (string | number)[],
-    whose: string,
-  ): void => {
-    if (id === undefined || Object.hasOwn(garage[table], id)) return;
-    const close = nearest(id, Object.keys(garage[table]));
-    const help =
-      close === null ? `add it under ${table} or change the reference` : `did you mean "${close}"?`;
-    add(
-      'reference-dangling',
-      path,
-      `${whose} names the ${ENTITY[table]} "${id}", which is not in the file; ${help}`,
-    );
-  };
-  const inCatalogue = (
-    ids: ReadonlySet<string>,
-    kind: string,
-    id: string | undefined,
-    path: readonly (string | number)[],
-    whose: string,
-  ): void => {
-    if (id === undefined || ids.has(id)) return;
-    const close = nearest(id, ids);
-    const help = close === null ? 'look it up in the catalogue' : `did you mean "${close}"?`;
-    add(
-      'catalogue-unknown',
-      path,
-      `${whose} names the ${kind} "${id.slice(0, 60)}", which the catalogue does not know; ${help}`,
-    );
-  };
+  const { refusals, add, inFile, inCatalogue } = referenceFinder(garage, at);
 
   for (const [id, vehicle] of Object.entries(garage.vehicles)) {
     const whose = `vehicle ${id}`;
@@ -72,6 +37,7 @@ export function danglingReferences(garage: Garage, known: KnownIds, at: PlaceInF
     inCatalogue(known.belongings, 'thing', belonging.is, ['belongings', id, 'is'], whose);
     inFile('berths', belonging.berth, ['belongings', id, 'berth'], whose);
     inFile('bags', belonging.bag, ['belongings', id, 'bag'], whose);
+    inFile('pockets', belonging.pocket, ['belongings', id, 'pocket'], whose);
     inFile('belongings', belonging.inside, ['belongings', id, 'inside'], whose);
     const box = belonging.inside === undefined ? undefined : garage.belongings[belonging.inside];
     if (box !== undefined && box.set === undefined) {
@@ -117,15 +83,6 @@ export function danglingReferences(garage: Garage, known: KnownIds, at: PlaceInF
     inFile('vehicles', weak.vehicle, ['weakPoints', id, 'vehicle'], `weak point ${id}`);
     inCatalogue(known.failures, 'failure', weak.failure, ['weakPoints', id, 'failure'], `weak point ${id}`);
   }
+  checkRoadReferences(garage, known, { add, inFile, inCatalogue });
   return refusals;
 }
-
-const ENTITY = {
-  vehicles: 'vehicle',
-  berths: 'berth',
-  people: 'person',
-  belongings: 'belonging',
-  bags: 'bag',
-  loads: 'load',
-  trips: 'trip',
-} as const;

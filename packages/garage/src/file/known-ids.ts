@@ -1,4 +1,5 @@
 import { BELONGING_BY_ID } from '@waymend/catalogue/belongings/all';
+import { CARE_RULE_BY_ID } from '@waymend/catalogue/care/all';
 import { FAILURES } from '@waymend/catalogue/failures/all';
 import { JOBS } from '@waymend/catalogue/jobs/all';
 import { PATTERNS } from '@waymend/catalogue/patterns/all';
@@ -14,6 +15,8 @@ export interface KnownIds {
   readonly systems: ReadonlySet<string>;
   readonly jobs: ReadonlySet<string>;
   readonly failures: ReadonlySet<string>;
+  readonly expedients: ReadonlySet<string>;
+  readonly careRules: ReadonlySet<string>;
 }
 
 /** What the shipped catalogue knows. */
@@ -25,4 +28,6 @@ export const SHIPPED_IDS: KnownIds = {
   systems: new Set<string>(SYSTEMS),
   jobs: new Set(JOBS.map(({ id }) => id)),
   failures: new Set(FAILURES.map(({ id }) => id)),
+  expedients: new Set(JOBS.flatMap(({ expedients }) => expedients.map(({ id }) => id))),
+  careRules: new Set(CARE_RULE_BY_ID.keys()),
 };

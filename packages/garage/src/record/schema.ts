@@ -1,7 +1,8 @@
 import { ACCESSES, DRIVES, FEATURES, SURFACES } from '@waymend/catalogue/shape/words';
 import { z } from 'zod';
-import type { KeyUnit } from './quantity-text.ts';
-import { amountIn } from './quantity-text.ts';
+import * as road from './road-schema.ts';
+import { amount, date, id, note, text } from './schema-parts.ts';
+import { bag, pocket } from './stow-schema.ts';
 
 /**
  * The garage file, version 1: one human-readable file, every entity flat and keyed by a stable id of its own, references by
@@ -11,27 +12,7 @@ import { amountIn } from './quantity-text.ts';
  */
 export const FILE_VERSION = 1;
 
-const id = z.string().regex(/^[a-z0-9][a-z0-9-]{0,63}$/);
-const text = z.string().max(200);
-const note = z.string().max(2000);
 const status = z.enum(['assumed', 'read', 'measured']);
-
-/** A number in the unit its key names, or text with a unit of its own ('1.2 kg', '12 oz'). */
-function amount(unit: KeyUnit) {
-  return z.union([
-    z.number(),
-    z
-      .string()
-      .max(80)
-      .transform((written, context) => {
-        const value = amountIn(unit, written);
-        if (value.ok) return value.value;
-        const { id, message } = value.error;
-        context.addIssue({ code: 'custom', message, params: { id } });
-        return z.NEVER;
-      }),
-  ]);
-}
 
 /** A size as marked; a bare number is millimetres. */
 const size = z.union([text, z.number().transform((mm) => `${mm} mm`)]);
@@ -102,7 +83,11 @@ export const berth = z.strictObject({
   xMm: amount('mm'),
   limitKg: amount('kg').optional(),
   litres: amount('l').optional(),
+  /** Its floor above the load floor; negative is below it. */
+  zMm: amount('mm').optional(),
   roof: z.boolean().default(false),
+  /** Reached without unloading anything. */
+  atHand: z.boolean().optional(),
   note: note.optional(),
 });
 
@@ -133,6 +118,8 @@ export const belonging = z.strictObject({
   stock: z.number().optional(),
   berth: id.optional(),
   bag: id.optional(),
+  /** Its place in the bag. */
+  pocket: id.optional(),
   pin: z.enum(['always', 'never']).optional(),
   state: z.enum(['ready', 'flat', 'expired', 'damaged', 'lent', 'unproven']).default('ready'),
   /** Inside this boxed set (a belonging with `set`). */
@@ -148,14 +135,15 @@ export const belonging = z.strictObject({
   doesNotFit: z.boolean().default(false),
   /** An absurd value the owner has confirmed. */
   confirmed: z.boolean().default(false),
+  /** Printed on it: not to be used after. */
+  expiresOn: date.optional(),
+  /** When the seal was broken, for what keeps less long once opened. */
+  openedOn: date.optional(),
+  madeOn: date.optional(),
+  wattHours: z.number().min(0).optional(),
+  /** Pieces a muster asks for one by one ('bit holder', 'key'). */
+  parts: z.array(text).optional(),
   line: text.optional(),
-  note: note.optional(),
-});
-
-export const bag = z.strictObject({
-  name: text,
-  berth: id.optional(),
-  grams: amount('g').default(0),
   note: note.optional(),
 });
 
@@ -244,10 +232,21 @@ export const garageFile = z.strictObject({
   people: z.record(id, person).default({}),
   belongings: z.record(id, belonging).default({}),
   bags: z.record(id, bag).default({}),
+  pockets: z.record(id, pocket).default({}),
   loads: z.record(id, load).default({}),
   trips: z.record(id, trip).default({}),
   legs: z.record(id, leg).default({}),
   weakPoints: z.record(id, weakPoint).default({}),
+  careMarks: z.record(id, road.careMark).default({}),
+  musters: z.record(id, road.muster).default({}),
+  counts: z.record(id, road.count).default({}),
+  repairs: z.record(id, road.repair).default({}),
+  rechecks: z.record(id, road.recheck).default({}),
+  readings: z.record(id, road.reading).default({}),
+  breakdowns: z.record(id, road.breakdown).default({}),
+  loans: z.record(id, road.loan).default({}),
+  drills: z.record(id, road.drill).default({}),
+  uses: z.record(id, road.use).default({}),
   words: z.record(z.string().min(1).max(80), word).default({}),
 });
 

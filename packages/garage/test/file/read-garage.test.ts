@@ -45,7 +45,7 @@ describe('what is read', () => {
     const result = readGarage(FROZEN, 'garage-v1.yaml');
     if (!result.ok) throw new Error('refused');
     const tables = Object.values(result.value).filter((value) => typeof value === 'object');
-    expect(tables).toHaveLength(11);
+    expect(tables).toHaveLength(22);
     for (const table of tables) {
       for (const [id, entity] of Object.entries(table)) {
         expect(id).toMatch(/^[a-z0-9][a-z0-9-]*$/);
