@@ -11,6 +11,7 @@ import { simulateCommand } from './commands/simulate.ts';
 import { tablesCommand } from './commands/tables.ts';
 import { plain, WIDTH } from './text/layout.ts';
 import { whyCommand } from './commands/why.ts';
+import { wireCommand } from './commands/wire.ts';
 
 /** The version this build calls itself. */
 export const VERSION = '0.1.0';
@@ -99,6 +100,19 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     )
     .action(async (path: string, options: Record<string, unknown>) => {
       done(await simulateCommand(io, path, options));
+    });
+  cli
+    .command('wire')
+    .description('which wire and which fuse a circuit takes, and what it loses on the way')
+    .requiredOption('--amps <n>', 'what it draws for longer than a few minutes, A')
+    .requiredOption('--metres <n>', 'from the battery to what is fed, one way; the way back is added')
+    .option('--volts <n>', '12 (as when nothing is said) or 24')
+    .option('--drop <percent>', 'most that may be lost, 0.5 to 10; without it 3, for what must work')
+    .option('--engine', 'some of it runs through the engine space')
+    .option('--insulation <degrees>', 'rating printed on the wire: 60, 75, 80, 90, 105, 125 or 200')
+    .option('--json', 'print the documented JSON instead of text')
+    .action(async (options: Record<string, unknown>) => {
+      done(await wireCommand(io, options));
     });
   cli
     .command('tables')

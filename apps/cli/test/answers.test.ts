@@ -1,6 +1,7 @@
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
+import type { WireAnswer } from '@waymend/planner/answer/wire-answer';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import type { AnswerName } from '../src/schemas/answers.ts';
@@ -10,6 +11,7 @@ import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
 import { simulateAnswer } from '../src/schemas/simulate-schema.ts';
 import type { whyAnswer } from '../src/schemas/why-schema.ts';
+import type { wireAnswer } from '../src/schemas/wire-schema.ts';
 import type { Ran } from './support/memory-io.ts';
 import { runOn } from './support/memory-io.ts';
 import { WAGON, WAGON_FILE, wagonWith } from './support/wagon.ts';
@@ -33,6 +35,7 @@ const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof simulateAnswer>, SimulateAnswer>,
   true satisfies Same<z.output<typeof gap>, GapAnswer>,
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
+  true satisfies Same<z.output<typeof wireAnswer>, WireAnswer>,
 ];
 // A type that lacks a field, has one more, or has an optional one that should not be, is not the same.
 const DIFFERENT: readonly false[] = [

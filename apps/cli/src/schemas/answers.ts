@@ -8,6 +8,7 @@ import { noPlanAnswer, planAnswer } from './plan-schema.ts';
 import { simulateAnswer } from './simulate-schema.ts';
 import { tableAnswer, tablesAnswer } from './tables-schema.ts';
 import { whyAnswer } from './why-schema.ts';
+import { wireAnswer } from './wire-schema.ts';
 
 /** Every JSON that the commands print, by the name its documentation uses. */
 export const ANSWERS = {
@@ -22,6 +23,7 @@ export const ANSWERS = {
   table: tableAnswer,
   import: importAnswer,
   check: checkAnswer,
+  wire: wireAnswer,
 };
 
 export type AnswerName = keyof typeof ANSWERS;

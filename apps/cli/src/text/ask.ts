@@ -63,7 +63,7 @@ export function asked(garage: Garage, options: Readonly<Record<string, unknown>>
   });
 }
 
-function tripOf(garage: Garage, wanted: string | null): Result<string> {
+export function tripOf(garage: Garage, wanted: string | null): Result<string> {
   const ids = Object.keys(garage.trips);
   if (wanted !== null) {
     return ids.includes(wanted)
@@ -103,7 +103,12 @@ function chanceOf(given: string | null): Result<number | null> {
       );
 }
 
-function number(given: string | null, name: string, least: number, most: number): Result<number | null> {
+export function number(
+  given: string | null,
+  name: string,
+  least: number,
+  most: number,
+): Result<number | null> {
   if (given === null) return ok(null);
   const value = given.trim() === '' ? Number.NaN : Number(given.replace(',', '.'));
   return Number.isFinite(value) && value >= least && value <= most
@@ -114,10 +119,10 @@ function number(given: string | null, name: string, least: number, most: number)
       );
 }
 
-function text(given: unknown): string | null {
+export function text(given: unknown): string | null {
   return typeof given === 'string' ? given : null;
 }
 
-function list(given: unknown): readonly string[] | null {
+export function list(given: unknown): readonly string[] | null {
   return Array.isArray(given) ? given.map(String) : null;
 }

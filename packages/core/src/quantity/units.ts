@@ -12,6 +12,10 @@ export type Metres = Quantity<'m'>;
 export type NewtonMetres = Quantity<'N m'>;
 export type Newtons = Quantity<'N'>;
 export type Kelvins = Quantity<'K'>;
+export type Amperes = Quantity<'A'>;
+export type Volts = Quantity<'V'>;
+export type SquareMetres = Quantity<'m2'>;
+export type OhmsPerMetre = Quantity<'ohm/m'>;
 
 // The only casts from bare numbers: everything else receives a quantity.
 const whole = (n: number, unit: string): number => {
@@ -30,6 +34,10 @@ export const metres = (n: number): Metres => finite(n, 'metres') as Metres;
 export const newtonMetres = (n: number): NewtonMetres => finite(n, 'newton metres') as NewtonMetres;
 export const newtons = (n: number): Newtons => finite(n, 'newtons') as Newtons;
 export const kelvins = (n: number): Kelvins => finite(n, 'kelvins') as Kelvins;
+export const amperes = (n: number): Amperes => finite(n, 'amperes') as Amperes;
+export const volts = (n: number): Volts => finite(n, 'volts') as Volts;
+export const squareMetres = (n: number): SquareMetres => finite(n, 'square metres') as SquareMetres;
+export const ohmsPerMetre = (n: number): OhmsPerMetre => finite(n, 'ohms per metre') as OhmsPerMetre;
 
 /** Exact by definition (international yard and pound, 1959). */
 export const MM_PER_INCH = 25.4;
