@@ -1,9 +1,9 @@
 import { useTranslation } from 'react-i18next';
 import type { Vehicle } from '@waymend/garage/record/schema';
-import { fieldUnit } from '../../../format/field-units.ts';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { Button } from '../../../look/button.tsx';
-import { NumberField } from '../../../look/field.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 
@@ -12,8 +12,8 @@ const RATINGS = ['ratedGrossKg', 'ratedFrontKg', 'ratedRearKg', 'ratedRoofKg'] a
 /** How to read the plate, with the pattern's typical ratings standing in until it has been read. */
 export function Plate({ vehicleId, vehicle }: { vehicleId: string; vehicle: Vehicle }) {
   const { t } = useTranslation();
-  const { garage, edit } = useRecord();
-  const unit = fieldUnit('load', garage.units);
+  const { edit } = useRecord();
+  const unit = useFieldUnit('load');
   const change = (fields: Partial<Vehicle>) =>
     void edit(t('begin.plate.changed', { name: vehicle.name }), (before) => {
       const known = before.vehicles[vehicleId];
@@ -32,17 +32,14 @@ export function Plate({ vehicleId, vehicle }: { vehicleId: string; vehicle: Vehi
           onSettle={(name) => change({ name: name === '' ? vehicle.name : name })}
         />
         {RATINGS.map((key) => (
-          <NumberField
+          <QuantityField
             key={key}
             label={t(`begin.plate.${key}`)}
             hint={t('begin.plate.typical')}
-            unit={t(unit.name)}
-            value={unit.show(vehicle[key] ?? null)}
+            unit={unit}
+            value={vehicle[key] ?? null}
             least={0}
-            onChange={(typed) => {
-              const kg = unit.read(typed);
-              if (kg !== null) change({ [key]: kg });
-            }}
+            onChange={(kg) => kg !== null && change({ [key]: kg })}
           />
         ))}
       </div>

@@ -9,8 +9,3 @@ export type ScaleUnit = 'g' | 'oz';
 export function gramsOf(reading: number, unit: ScaleUnit): number {
   return Math.round(unit === 'g' ? reading : reading * GRAMS_PER_OUNCE);
 }
-
-/** The reading a scale of that unit would show. */
-export function readingOf(grams: number, unit: ScaleUnit): number {
-  return unit === 'g' ? Math.round(grams) : Math.round((grams / GRAMS_PER_OUNCE) * 10) / 10;
-}

@@ -1,12 +1,13 @@
 import { SYSTEMS } from '@waymend/catalogue/shape/words';
 import { useTranslation } from 'react-i18next';
 import type { Garage, Person } from '@waymend/garage/record/schema';
-import { fieldUnit } from '../../../format/field-units.ts';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { Button } from '../../../look/button.tsx';
-import { Choice, NumberField } from '../../../look/field.tsx';
+import { Choice } from '../../../look/field.tsx';
 import { More } from '../../../look/more.tsx';
 import { OneOf } from '../../../look/one-of.tsx';
 import { Sentence } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { JobPicker } from '../job-picker.tsx';
@@ -22,7 +23,7 @@ export function PersonForm({ id, person }: { id: string; person: Person }) {
     void edit(title, change);
   const set = (fields: Partial<Person>, title?: string) =>
     act((before) => changePerson(before, id, fields), title);
-  const unit = fieldUnit('load', garage.units);
+  const unit = useFieldUnit('load');
   const alone = aloneOn(garage, id);
   return (
     <div className="person">
@@ -34,17 +35,14 @@ export function PersonForm({ id, person }: { id: string; person: Person }) {
             if (next !== '') set({ name: next });
           }}
         />
-        <NumberField
+        <QuantityField
           label={t('people.mass')}
           hint={t('people.massHint')}
-          unit={t(unit.name)}
-          value={unit.show(person.massKg)}
+          unit={unit}
+          value={person.massKg}
           least={1}
-          most={unit.show(300) ?? 300}
-          onChange={(typed) => {
-            const massKg = unit.read(typed);
-            if (massKg !== null) set({ massKg });
-          }}
+          most={300}
+          onChange={(massKg) => massKg !== null && set({ massKg })}
         />
       </div>
       <OneOf

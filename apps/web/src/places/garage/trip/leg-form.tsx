@@ -1,10 +1,11 @@
 import { useTranslation } from 'react-i18next';
 import type { Garage, Leg } from '@waymend/garage/record/schema';
-import { fieldUnit } from '../../../format/field-units.ts';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { Button } from '../../../look/button.tsx';
 import { Check } from '../../../look/check.tsx';
 import { Choice, NumberField } from '../../../look/field.tsx';
 import { More } from '../../../look/more.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { changeLeg, moveLeg, removeLeg } from './edit-trip.ts';
@@ -24,15 +25,11 @@ export interface LegFormProps {
 /** One leg: how far, on what, how far from help; the rest folded away. Each field says what it changes. */
 export function LegForm({ id, leg, number, isFirst, isLast }: LegFormProps) {
   const { t } = useTranslation();
-  const { garage, edit } = useRecord();
+  const { edit } = useRecord();
   const act = (change: (before: Garage) => Garage, title = t('trip.leg.changed', { number })) =>
     void edit(title, change);
   const set = (fields: Partial<Leg>) => act((before) => changeLeg(before, id, fields));
-  const distance = fieldUnit('distance', garage.units);
-  const whole = (key: 'km' | 'helpKm') => (typed: number | null) => {
-    const km = distance.read(typed);
-    if (km !== null) set({ [key]: km });
-  };
+  const distance = useFieldUnit('distance');
   return (
     <div className="leg-form" role="group" aria-label={t('trip.leg.group', { number })}>
       <div className="fields">
@@ -41,15 +38,14 @@ export function LegForm({ id, leg, number, isFirst, isLast }: LegFormProps) {
           value={leg.name ?? ''}
           onSettle={(name) => act((before) => changeLeg(before, id, without('name', name)))}
         />
-        <NumberField
+        <QuantityField
           label={t('trip.leg.km')}
           hint={t('trip.leg.kmHint')}
-          unit={t(distance.name)}
-          value={distance.show(leg.km)}
+          unit={distance}
+          value={leg.km}
           least={0}
-          most={distance.show(50_000) ?? 50_000}
-          digits={1}
-          onChange={whole('km')}
+          most={50_000}
+          onChange={(km) => km !== null && set({ km })}
         />
         <Choice
           label={t('trip.leg.surface')}
@@ -58,14 +54,14 @@ export function LegForm({ id, leg, number, isFirst, isLast }: LegFormProps) {
           options={SURFACES.map((surface) => ({ id: surface, label: t(`trip.surface.${surface}`) }))}
           onChange={(surface) => set({ surface })}
         />
-        <NumberField
+        <QuantityField
           label={t('trip.leg.help')}
           hint={t('trip.leg.helpHint')}
-          unit={t(distance.name)}
-          value={distance.show(leg.helpKm)}
+          unit={distance}
+          value={leg.helpKm}
           least={0}
-          most={distance.show(5000) ?? 5000}
-          onChange={whole('helpKm')}
+          most={5000}
+          onChange={(helpKm) => helpKm !== null && set({ helpKm })}
         />
       </div>
       <More title={t('trip.leg.more')} summary={t('trip.leg.moreSummary')}>
@@ -100,9 +96,8 @@ export function LegForm({ id, leg, number, isFirst, isLast }: LegFormProps) {
 
 function MoreFields({ leg, set }: { leg: Leg; set: (fields: Partial<Leg>) => void }) {
   const { t } = useTranslation();
-  const { garage } = useRecord();
-  const temperature = fieldUnit('temperature', garage.units);
-  const height = fieldUnit('height', garage.units);
+  const temperature = useFieldUnit('temperature');
+  const height = useFieldUnit('height');
   const crossings = leg.crossings ?? { belowHub: 0, hubToSill: 0, sillToBonnet: 0, aboveIntake: 0 };
   return (
     <div className="block">
@@ -114,26 +109,26 @@ function MoreFields({ leg, set }: { leg: Leg; set: (fields: Partial<Leg>) => voi
           options={STONES.map((stones) => ({ id: stones, label: t(`trip.stones.${stones}`) }))}
           onChange={(stones) => set({ stones })}
         />
-        <NumberField
+        <QuantityField
           label={t('trip.leg.maxC')}
           hint={t('trip.leg.maxCHint')}
-          unit={t(temperature.name)}
-          value={temperature.show(leg.maxC ?? null)}
-          onChange={(typed) => set(optional('maxC', temperature.read(typed)))}
+          unit={temperature}
+          value={leg.maxC ?? null}
+          onChange={(degrees) => set(optional('maxC', degrees))}
         />
-        <NumberField
+        <QuantityField
           label={t('trip.leg.minC')}
           hint={t('trip.leg.minCHint')}
-          unit={t(temperature.name)}
-          value={temperature.show(leg.minC ?? null)}
-          onChange={(typed) => set(optional('minC', temperature.read(typed)))}
+          unit={temperature}
+          value={leg.minC ?? null}
+          onChange={(degrees) => set(optional('minC', degrees))}
         />
-        <NumberField
+        <QuantityField
           label={t('trip.leg.altitude')}
           hint={t('trip.leg.altitudeHint')}
-          unit={t(height.name)}
-          value={height.show(leg.altitudeM ?? null)}
-          onChange={(typed) => set(optional('altitudeM', height.read(typed)))}
+          unit={height}
+          value={leg.altitudeM ?? null}
+          onChange={(metres) => set(optional('altitudeM', metres))}
         />
         <NumberField
           label={t('trip.leg.fills')}

@@ -1,12 +1,13 @@
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { Trip } from '@waymend/garage/record/schema';
-import { fieldUnit } from '../../../format/field-units.ts';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
-import { Choice, NumberField } from '../../../look/field.tsx';
+import { Choice } from '../../../look/field.tsx';
 import { More } from '../../../look/more.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { freshId } from '../../../shell/fresh-id.ts';
 import { useRecord } from '../../../shell/stores.tsx';
@@ -94,7 +95,7 @@ function LoadForm({
 }) {
   const { t } = useTranslation();
   const { garage, edit } = useRecord();
-  const unit = fieldUnit('load', garage.units);
+  const unit = useFieldUnit('load');
   const set = (fields: Partial<Load>) =>
     void edit(t('trip.loads.changed', { name: load.name }), (before) => changeLoad(before, id, fields));
   const berths = Object.entries(garage.berths).filter(([, berth]) => berth.vehicle === vehicle);
@@ -109,17 +110,13 @@ function LoadForm({
           if (name !== '') set({ name });
         }}
       />
-      <NumberField
+      <QuantityField
         label={t('trip.loads.mass')}
-        unit={t(unit.name)}
-        value={unit.show(load.kg)}
+        unit={unit}
+        value={load.kg}
         least={0}
-        most={unit.show(10_000) ?? 10_000}
-        digits={1}
-        onChange={(typed) => {
-          const kg = unit.read(typed);
-          if (kg !== null) set({ kg });
-        }}
+        most={10_000}
+        onChange={(kg) => kg !== null && set({ kg })}
       />
       <Choice
         label={t('trip.loads.berth')}

@@ -1,10 +1,11 @@
-import { GRAMS_PER_POUND } from '@waymend/core/quantity/units';
 import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { useFormat } from '../../../format/use-format.ts';
 import { Choice, NumberField } from '../../../look/field.tsx';
 import { OneOf } from '../../../look/one-of.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import type { AimChoice } from '../../../shell/aim.ts';
 import { chooseAim, useAim } from '../../../shell/aim.ts';
 import { usePlan, useRecord } from '../../../shell/stores.tsx';
@@ -17,7 +18,6 @@ import { tripsSentence } from '../sheet/worth-words.ts';
 import { Button } from '../../../look/button.tsx';
 import './limits.css';
 
-const LITRES_PER_CUBIC_FOOT = 28.316846592;
 const AIMS: readonly AimChoice['kind'][] = ['best-chance', 'least-mass', 'must-do'];
 
 /** What is aimed at, and what the kit may weigh, take up and cost. */
@@ -97,39 +97,33 @@ function Aim({ mustDo }: { mustDo: readonly string[] }) {
 
 function TripLimits({ tripId }: { tripId: string }) {
   const { t } = useTranslation();
-  const format = useFormat();
+  const mass = useFieldUnit('mass');
+  const room = useFieldUnit('room');
   const { garage, edit } = useRecord();
   const { trip } = useTrip();
   if (trip === null) return null;
-  const inch = format.units === 'inch';
-  const unit = inch ? GRAMS_PER_POUND : 1000;
-  const room = inch ? LITRES_PER_CUBIC_FOOT : 1;
   const set = (what: string, limits: Limits): void =>
     void edit(t('kit.limitChanged', { what }), (before) => withLimit(before, tripId, limits));
   return (
     <Block title={t('kit.limitsOf')} aside={trip.name}>
       <div className="fields">
-        <NumberField
+        <QuantityField
           label={t('kit.massLimit')}
           hint={t('kit.massLimitHint')}
-          unit={inch ? 'lb' : 'kg'}
-          value={trip.limitKg === undefined ? null : (trip.limitKg * 1000) / unit}
+          unit={mass}
+          value={trip.limitKg ?? null}
           least={0}
           most={10000}
-          digits={2}
-          onChange={(value) =>
-            set(t('kit.massLimit'), { grams: value === null ? null : Math.round(value * unit) })
-          }
+          onChange={(kg) => set(t('kit.massLimit'), { grams: kg === null ? null : Math.round(kg * 1000) })}
         />
-        <NumberField
+        <QuantityField
           label={t('kit.volumeLimit')}
           hint={t('kit.volumeLimitHint')}
-          unit={inch ? 'ft³' : 'l'}
-          value={trip.limitLitres === undefined ? null : trip.limitLitres / room}
+          unit={room}
+          value={trip.limitLitres ?? null}
           least={0}
           most={10000}
-          digits={1}
-          onChange={(value) => set(t('kit.volumeLimit'), { litres: value === null ? null : value * room })}
+          onChange={(litres) => set(t('kit.volumeLimit'), { litres })}
         />
         <NumberField
           label={t('kit.budget')}

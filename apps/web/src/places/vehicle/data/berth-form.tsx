@@ -1,7 +1,8 @@
 import { useTranslation } from 'react-i18next';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { Button } from '../../../look/button.tsx';
 import { Check } from '../../../look/check.tsx';
-import { NumberField } from '../../../look/field.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import type { Berth, Loose } from '../edits.ts';
@@ -21,6 +22,9 @@ export function BerthForm({
 }) {
   const { t } = useTranslation();
   const { edit } = useRecord();
+  const load = useFieldUnit('load');
+  const length = useFieldUnit('length');
+  const room = useFieldUnit('room');
   const change = (what: string, fields: Loose<Berth>) =>
     void edit(t('vehicle.changed', { name: berth.name, what }), (g) => changeBerth(g, id, fields));
   return (
@@ -31,25 +35,25 @@ export function BerthForm({
           value={berth.name}
           onSettle={(name) => change(t('vehicle.berthName'), { name })}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.berthX')}
           hint={t('vehicle.berthXHint')}
-          unit="mm"
+          unit={length}
           least={-2000}
           most={12000}
           value={berth.xMm}
           onChange={(xMm) => xMm !== null && onPlace(xMm)}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.berthLimit')}
-          unit="kg"
+          unit={load}
           least={0}
           value={berth.limitKg ?? null}
           onChange={(kg) => change(t('vehicle.berthLimit'), { limitKg: kg ?? undefined })}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.berthLitres')}
-          unit="l"
+          unit={room}
           least={0}
           value={berth.litres ?? null}
           onChange={(litres) => change(t('vehicle.berthLitres'), { litres: litres ?? undefined })}

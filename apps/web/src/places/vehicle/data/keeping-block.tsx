@@ -1,9 +1,11 @@
 import { useTranslation } from 'react-i18next';
 import type { Vehicle } from '@waymend/garage/record/schema';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { useFormat } from '../../../format/use-format.ts';
 import { Check } from '../../../look/check.tsx';
 import { Choice, NumberField } from '../../../look/field.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { useFacts } from '../use-facts.ts';
 import { useChange } from './use-change.ts';
 
@@ -16,6 +18,9 @@ export function KeepingBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) 
   const format = useFormat();
   const facts = useFacts();
   const change = useChange(id);
+  const mass = useFieldUnit('mass');
+  const distance = useFieldUnit('distance');
+  const length = useFieldUnit('length');
   const { tyre } = vehicle;
   const kg = tyre === undefined ? undefined : facts?.tyreKg[tyre.loadIndex];
   const years = (key: 'ageYears' | 'batteryAgeYears', label: string) => (
@@ -64,17 +69,16 @@ export function KeepingBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) 
             change(t('vehicle.tyreAge'), { tyre: ageYears === null ? rest : { ...rest, ageYears } });
           }}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.wheelMass')}
-          unit="kg"
+          unit={mass}
           least={1}
-          digits={1}
           value={vehicle.wheelMassKg ?? null}
           onChange={(value) => change(t('vehicle.wheelMass'), { wheelMassKg: value ?? undefined })}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.odometer')}
-          unit="km"
+          unit={distance}
           least={0}
           value={vehicle.odometerKm ?? null}
           onChange={(value) => change(t('vehicle.odometer'), { odometerKm: value ?? undefined })}
@@ -87,9 +91,9 @@ export function KeepingBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) 
           onChange={(care) => change(t('vehicle.care'), { care })}
           options={CARE.map((care) => ({ id: care, label: t(`vehicle.careWords.${care}`) }))}
         />
-        <NumberField
+        <QuantityField
           label={t('vehicle.lift')}
-          unit="mm"
+          unit={length}
           least={0}
           value={vehicle.liftMm}
           onChange={(value) => change(t('vehicle.lift'), { liftMm: value ?? 0 })}

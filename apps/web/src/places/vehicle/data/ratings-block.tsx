@@ -1,8 +1,9 @@
 import { useTranslation } from 'react-i18next';
 import type { Vehicle } from '@waymend/garage/record/schema';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { Button } from '../../../look/button.tsx';
-import { NumberField } from '../../../look/field.tsx';
 import { Block } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useChange } from './use-change.ts';
 
@@ -10,21 +11,23 @@ import { useChange } from './use-change.ts';
 export function RatingsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
   const { t } = useTranslation();
   const change = useChange(id);
+  const load = useFieldUnit('load');
+  const length = useFieldUnit('length');
   const trailer = vehicle.kind === 'trailer';
   const rating = (key: 'ratedFrontKg' | 'ratedRearKg' | 'ratedGrossKg', label: string, hint: string) => (
-    <NumberField
+    <QuantityField
       label={label}
       hint={hint}
-      unit="kg"
+      unit={load}
       least={1}
       value={vehicle[key]}
       onChange={(kg) => kg !== null && change(label, { [key]: kg })}
     />
   );
   const empty = (key: 'emptyFrontKg' | 'emptyRearKg', label: string) => (
-    <NumberField
+    <QuantityField
       label={label}
-      unit="kg"
+      unit={load}
       least={0}
       value={vehicle[key]}
       onChange={(kg) => kg !== null && change(label, { [key]: kg })}
@@ -49,20 +52,20 @@ export function RatingsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) 
         )}
         {rating('ratedRearKg', t(trailer ? 'vehicle.ratedAxle' : 'vehicle.ratedRear'), t('vehicle.onPlate'))}
         {rating('ratedGrossKg', t('vehicle.ratedGross'), t('vehicle.onPlate'))}
-        <NumberField
+        <QuantityField
           label={t('vehicle.ratedRoof')}
           hint={t('vehicle.roofHint')}
-          unit="kg"
+          unit={load}
           least={0}
           value={vehicle.ratedRoofKg ?? null}
           onChange={(kg) => change(t('vehicle.ratedRoof'), { ratedRoofKg: kg ?? undefined })}
         />
         {empty('emptyFrontKg', t(trailer ? 'vehicle.emptyNose' : 'vehicle.emptyFront'))}
         {empty('emptyRearKg', t(trailer ? 'vehicle.emptyAxle' : 'vehicle.emptyRear'))}
-        <NumberField
+        <QuantityField
           label={t(trailer ? 'vehicle.toCoupling' : 'vehicle.wheelbase')}
           hint={t('vehicle.wheelbaseHint')}
-          unit="mm"
+          unit={length}
           least={500}
           most={9000}
           value={vehicle.wheelbaseMm}

@@ -1,11 +1,12 @@
 import { useMemo, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { Vehicle } from '@waymend/garage/record/schema';
+import { useFieldUnit } from '../../../format/use-field-unit.ts';
 import { useFormat } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
 import { Check } from '../../../look/check.tsx';
-import { NumberField } from '../../../look/field.tsx';
 import { Block, Sentence } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import type { VehicleRequest } from '../../../worker/vehicle/protocol.ts';
@@ -18,6 +19,7 @@ import { useKit } from '../use-kit.ts';
 export function WeighInBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
   const { t } = useTranslation();
   const format = useFormat();
+  const load = useFieldUnit('load');
   const { garage, edit } = useRecord();
   const { today, reader } = useStores();
   const { tripId, trip } = useTrip();
@@ -81,8 +83,14 @@ export function WeighInBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) 
     <Block title={t('vehicle.weighIn')} aside={vehicle.weighed ? t('load.weighed') : t('load.notWeighed')}>
       <p className="prose small quiet">{t('vehicle.weighHow')}</p>
       <div className="fields">
-        <NumberField label={t('vehicle.scaleFront')} unit="kg" least={0} value={front} onChange={setFront} />
-        <NumberField label={t('vehicle.scaleRear')} unit="kg" least={0} value={rear} onChange={setRear} />
+        <QuantityField
+          label={t('vehicle.scaleFront')}
+          unit={load}
+          least={0}
+          value={front}
+          onChange={setFront}
+        />
+        <QuantityField label={t('vehicle.scaleRear')} unit={load} least={0} value={rear} onChange={setRear} />
       </div>
       {things.length > 0 && (
         <div role="group" aria-label={t('vehicle.aboardThen')}>

@@ -1,13 +1,14 @@
 import { ACCESSES, DRIVES } from '@waymend/catalogue/shape/words';
-import { NM_PER_POUND_FOOT } from '@waymend/core/quantity/units';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import type { FittingRow } from '@waymend/planner/views/fitting-list';
+import { fieldUnit } from '../../../format/field-units.ts';
 import { Button } from '../../../look/button.tsx';
 import { Check } from '../../../look/check.tsx';
 import { Dialog } from '../../../look/dialog.tsx';
-import { Choice, NumberField, TextField } from '../../../look/field.tsx';
+import { Choice, TextField } from '../../../look/field.tsx';
 import { Sentence } from '../../../look/parts.tsx';
+import { QuantityField } from '../../../look/quantity-field.tsx';
 import { useRecord, useSettings, useStores } from '../../../shell/stores.tsx';
 import { removeFitting } from '../edits.ts';
 import { useFacts } from '../use-facts.ts';
@@ -47,8 +48,6 @@ export function EditFitting({
   const size = sizeText(typed, entry, unit);
   const odd = size !== null && facts !== null && !facts.headSizes.includes(size) && size !== row.size;
   const near = size === null || facts === null ? null : nearestOf(size, facts.headSizes);
-  const imperial = settings.torque === 'lb-ft';
-  const per = imperial ? NM_PER_POUND_FOOT : 1;
   const ready = size !== null && (!odd || sure);
   const title = row.position === null ? row.title : `${row.title}, ${row.position}`;
   const save = async (status: FittingRow['status']) => {
@@ -100,11 +99,11 @@ export function EditFitting({
               ]}
             />
           )}
-          <NumberField
+          <QuantityField
             label={t('fittings.torque')}
-            value={torque === null ? null : Math.round(torque / per)}
-            onChange={(next) => setTorque(next === null ? null : next * per)}
-            unit={imperial ? 'lb-ft' : 'N m'}
+            value={torque}
+            onChange={setTorque}
+            unit={fieldUnit('torque', settings.torque === 'lb-ft' ? 'inch' : 'metric')}
             least={0}
             hint={t('fittings.torqueHint')}
           />

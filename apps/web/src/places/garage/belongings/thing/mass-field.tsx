@@ -2,11 +2,11 @@ import { isOddMass } from '@waymend/garage/record/odd-mass';
 import type { CatalogueLine } from '@waymend/planner/views/catalogue-view';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
+import { useFieldUnit } from '../../../../format/use-field-unit.ts';
 import { useFormat } from '../../../../format/use-format.ts';
 import { Button } from '../../../../look/button.tsx';
 import { Check } from '../../../../look/check.tsx';
-import { NumberField } from '../../../../look/field.tsx';
-import { gramsOf, readingOf } from '../mass-units.ts';
+import { QuantityField } from '../../../../look/quantity-field.tsx';
 import type { Row } from '../rows.ts';
 import { useEditThing } from '../use-edit-thing.ts';
 
@@ -17,7 +17,7 @@ export function MassField({ row, line }: { row: Row; line: CatalogueLine | null 
   const { change } = useEditThing(row.id, row.name);
   const [asked, setAsked] = useState<number | null>(null);
   const { belonging } = row;
-  const unit = format.units === 'inch' ? 'oz' : 'g';
+  const unit = useFieldUnit('piece');
   const caseOf = belonging.set;
   const value = caseOf === undefined ? belonging.grams : caseOf.caseGrams;
   const keep = (grams: number, confirmed: boolean): void => {
@@ -32,7 +32,7 @@ export function MassField({ row, line }: { row: Row; line: CatalogueLine | null 
         change(t('belongings.mass'), { weighed: false }, ['grams']);
       return;
     }
-    const grams = gramsOf(reading, unit);
+    const grams = Math.round(reading);
     if (grams === value) return;
     if (caseOf === undefined && isOddMass(grams, line?.grams ?? null)) setAsked(grams);
     else keep(grams, false);
@@ -40,13 +40,12 @@ export function MassField({ row, line }: { row: Row; line: CatalogueLine | null 
   return (
     <>
       <div className="fields">
-        <NumberField
+        <QuantityField
           label={caseOf === undefined ? t('belongings.mass') : t('belongings.caseMass')}
-          value={value === undefined ? null : readingOf(value, unit)}
+          value={value ?? null}
           unit={unit}
           least={0}
           most={1_000_000}
-          digits={unit === 'oz' ? 1 : 0}
           onChange={settle}
           {...(line === null ? {} : { hint: t('belongings.usually', { value: format.mass(line.grams) }) })}
         />

@@ -1,8 +1,11 @@
 import { useTranslation } from 'react-i18next';
+import { useFieldUnit } from '../../../../format/use-field-unit.ts';
+import { useFormat } from '../../../../format/use-format.ts';
 import { Check } from '../../../../look/check.tsx';
 import { Choice, NumberField } from '../../../../look/field.tsx';
 import { More } from '../../../../look/more.tsx';
 import { OneOf } from '../../../../look/one-of.tsx';
+import { QuantityField } from '../../../../look/quantity-field.tsx';
 import { SettledTextField } from '../../../../look/settled-field.tsx';
 import { useRecord } from '../../../../shell/stores.tsx';
 import type { Row } from '../rows.ts';
@@ -19,6 +22,8 @@ const PINS = ['none', 'always', 'never'] as const;
 /** Everything recorded of one belonging; each field is kept when it is left. */
 export function ThingFields({ row }: { row: Row }) {
   const { t } = useTranslation();
+  const format = useFormat();
+  const length = useFieldUnit('length');
   const catalogue = useCatalogue();
   const { currency } = useRecord().garage;
   const { belonging, name } = row;
@@ -92,13 +97,15 @@ export function ThingFields({ row }: { row: Row }) {
       <More title={t('belongings.more')} summary={t('belongings.moreSummary')}>
         <div className="fields">
           {!isSet && <SizeField row={row} usual={line?.size ?? null} />}
-          <NumberField
+          <QuantityField
             label={t('belongings.length')}
             value={belonging.lengthMm ?? null}
-            unit="mm"
+            unit={length}
             least={0}
             most={10_000}
-            {...(line === null ? {} : { hint: t('belongings.usually', { value: `${line.lengthMm} mm` }) })}
+            {...(line === null
+              ? {}
+              : { hint: t('belongings.usually', { value: format.length(line.lengthMm) }) })}
             onChange={(lengthMm) =>
               lengthMm === null
                 ? change(t('belongings.length'), {}, ['lengthMm'])
