@@ -33,9 +33,9 @@ darkQuery.addEventListener('change', () => show());
 
 const root = document.getElementById('sheet');
 if (root === null) throw new Error('the page has no sheet to draw on');
-const [record] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
+const [opened] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
 const page = createRoot(root);
-if (record.ok) {
+if (opened.ok) {
   listenForDemo(window);
   const versions = watchVersions(browserPort(import.meta.env.PROD));
   page.render(
@@ -43,7 +43,8 @@ if (record.ok) {
       <I18nProvider locale="en-GB">
         <StoresProvider
           stores={{
-            record: record.value,
+            record: opened.value.record,
+            shelf: opened.value.shelf,
             client,
             reader,
             desk: new PlanDesk(client),
@@ -59,7 +60,7 @@ if (record.ok) {
   );
 } else {
   // What is kept here was left as it is; only the sentence says what to do.
-  page.render(<p className="sentence refused-record">{record.error.message}</p>);
+  page.render(<p className="sentence refused-record">{opened.error.message}</p>);
 }
 
 /** A browser may forbid it. */

@@ -126,12 +126,11 @@ export function rangeOf(garage: string): IDBKeyRange {
   return IDBKeyRange.bound([garage], [garage, []]);
 }
 
-function removed(): Result<never> {
-  return refuse(
-    'garage-removed',
-    'This garage was removed in another tab, and changes can no longer be saved here; keep a copy as a file',
-  );
-}
+/** What a tab says whose garage was removed in another one. */
+export const REMOVED =
+  'This garage was removed in another tab, and changes can no longer be saved here; keep a copy as a file';
+
+const removed = (): Result<never> => refuse('garage-removed', REMOVED);
 
 /** A transaction that breaks off is told by the request that is waited for; `done` says it a second time. */
 export function handled(done: Promise<void>): void {

@@ -12,9 +12,9 @@ import { settle } from '@waymend/garage/log/settle';
 import { nextStamp } from '@waymend/garage/log/stamp';
 import { undoOf } from '@waymend/garage/log/undo';
 import type { Garage } from '@waymend/garage/record/schema';
-import { ChangeStore } from './change-store.ts';
+import { ChangeStore, REMOVED } from './change-store.ts';
 import type { Channel, TabNews } from './tabs.ts';
-import { readNews } from './tabs.ts';
+import { channelOf, readNews } from './tabs.ts';
 import type { Saved } from './writer.ts';
 import { Writer } from './writer.ts';
 
@@ -86,7 +86,7 @@ export class OpenRecord {
     this.device = device;
     this.copiedSteps = copiedSteps;
     this.log.add(changes);
-    this.channel = around.channel(`waymend ${around.name}`);
+    this.channel = around.channel(channelOf(around.name));
     if (this.channel !== null)
       this.channel.onmessage = ({ data }: MessageEvent<unknown>) => void this.hear(readNews(data));
     this.writer = new Writer(
@@ -181,6 +181,7 @@ export class OpenRecord {
         await this.refresh();
       }
     } else if (news?.kind === 'copied') this.copied(news.steps);
+    else if (news?.kind === 'removed') this.show({ failed: REMOVED });
   }
 
   private async fetch(keys: readonly string[]): Promise<void> {

@@ -2,6 +2,7 @@ import { createContext, use, useSyncExternalStore } from 'react';
 import type { ReactNode } from 'react';
 import type { PlannerClient } from '../worker/client.ts';
 import type { PlanDesk, PlanState } from './plan-desk.ts';
+import type { GarageShelf } from './garage-shelf.ts';
 import type { GarageRecord, RecordState } from './record-port.ts';
 import type { SettingsStore, Settings } from './settings.ts';
 import type { Versions, VersionState } from './versions.ts';
@@ -9,6 +10,8 @@ import type { Versions, VersionState } from './versions.ts';
 /** Everything a screen may use, made once in main.tsx and handed down. */
 export interface Stores {
   readonly record: GarageRecord;
+  /** The other garages of this browser. */
+  readonly shelf: GarageShelf;
   readonly client: PlannerClient;
   /** A second worker, for reading only: what is typed is understood while a proof runs in the first. */
   readonly reader: PlannerClient;

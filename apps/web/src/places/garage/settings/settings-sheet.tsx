@@ -2,6 +2,7 @@ import { useTranslation } from 'react-i18next';
 import { OneOf } from '../../../look/one-of.tsx';
 import { Block } from '../../../look/parts.tsx';
 import { useRecord, useSettings } from '../../../shell/stores.tsx';
+import { ShelfBlock } from '../shelf/shelf-block.tsx';
 import './settings.css';
 
 const SCHEMES = ['system', 'light', 'dark', 'night', 'amber'] as const;
@@ -59,6 +60,7 @@ export function SettingsSheet() {
           />
         </Block>
       </div>
+      <ShelfBlock />
     </div>
   );
 }
