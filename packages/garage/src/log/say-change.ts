@@ -1,9 +1,10 @@
 import { ONE_OF } from '../record/collections.ts';
+import { fieldWords, valueWords } from '../record/field-words.ts';
 import type { Change } from './change.ts';
 import { EXISTS, entityParts } from './change.ts';
 import type { Log } from './log.ts';
 
-/** A change in one plain sentence, for the history: 'grams of belonging "Ratchet": 180, before 175'. */
+/** A change in one plain sentence, for the history: 'mass of one (g) of belonging "Ratchet": 180, before 175'. */
 export function sayChange(change: Change, log: Log): string {
   const whose = sayEntity(change.entity, log);
   if (change.field === EXISTS) {
@@ -15,7 +16,8 @@ export function sayChange(change: Change, log: Log): string {
     .filter((one) => one?.field === change.field)
     .map((one) => sayValue(one?.value));
   const before = former.length === 0 ? '' : `, before ${former.join(' and ')}`;
-  return `${change.field} of ${whose}: ${sayValue(change.value)}${before}`;
+  const field = fieldWords(entityParts(change.entity)?.collection ?? null, change.field);
+  return `${field} of ${whose}: ${sayValue(change.value)}${before}`;
 }
 
 /** 'belonging "Ratchet"', by its name as it is or was, else by its id. */
@@ -29,7 +31,6 @@ export function sayEntity(entity: string, log: Log): string {
 const LONGEST = 60;
 
 function sayValue(value: unknown): string {
-  if (value === null || value === undefined) return 'nothing';
-  const text = typeof value === 'string' ? `"${value}"` : JSON.stringify(value);
+  const text = typeof value === 'string' ? `"${value}"` : valueWords(value);
   return text.length > LONGEST ? `${text.slice(0, LONGEST)}...` : text;
 }

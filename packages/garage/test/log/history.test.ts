@@ -23,8 +23,8 @@ it('[M15] the history says who did what and when, and each change in words', () 
   expect(said).toEqual([
     'bag "Blue bag" added',
     'name of bag "Blue bag": "Blue bag"',
-    'grams of bag "Blue bag": 0',
-    'grams of bag "Blue bag": 900, before 0',
+    'mass, empty (g) of bag "Blue bag": 0',
+    'mass, empty (g) of bag "Blue bag": 900, before 0',
     'bag "Blue bag" removed',
     'bag "Blue bag" put back',
   ]);

@@ -1,11 +1,11 @@
-import { EXISTS, entityParts } from '@waymend/garage/log/change';
+import { EXISTS } from '@waymend/garage/log/change';
 import type { Conflict } from '@waymend/garage/log/conflict';
 import { clockOf } from '@waymend/garage/log/stamp';
-import type { Garage } from '@waymend/garage/record/schema';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../look/button.tsx';
 import { Block } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
+import { nameOf, titleOf, wordsOf } from './conflict-words.ts';
 
 const WHEN = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
@@ -17,8 +17,10 @@ export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
     <Block title={t('record.conflicts')} aside={t('record.conflictsAside')}>
       <ul className="conflicts">
         {conflicts.map(({ entity, field, values }) => {
-          const name = nameOf(garage, entity);
-          const title = field === EXISTS ? t('record.thereOrNot', { name }) : `${name}: ${field}`;
+          const title =
+            field === EXISTS
+              ? t('record.thereOrNot', { name: nameOf(garage, entity) })
+              : titleOf(garage, entity, field);
           return (
             <li key={`${entity} ${field}`} className="conflict">
               <h3>{title}</h3>
@@ -27,7 +29,7 @@ export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
                   const words =
                     field === EXISTS
                       ? t(value === true ? 'record.stillThere' : 'record.deleted')
-                      : inWords(value, t('record.nothing'));
+                      : wordsOf(garage, field, value);
                   return (
                     <div key={change.id} className="conflict-value">
                       <p className="decides">{words}</p>
@@ -52,19 +54,4 @@ export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
       </ul>
     </Block>
   );
-}
-
-/** The name its owner gave it, else its id. */
-function nameOf(garage: Garage, entity: string): string {
-  const parts = entityParts(entity);
-  if (parts === null) return garage.name;
-  const table: Readonly<Record<string, object>> = garage[parts.collection];
-  const thing = table[parts.id];
-  const name: unknown = thing === undefined ? undefined : Reflect.get(thing, 'name');
-  return typeof name === 'string' && name !== '' ? name : parts.id;
-}
-
-function inWords(value: unknown, nothing: string): string {
-  if (value === null || value === undefined) return nothing;
-  return typeof value === 'string' ? value : JSON.stringify(value);
 }
