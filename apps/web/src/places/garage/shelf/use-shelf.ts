@@ -23,19 +23,22 @@ export function useShelf(): Shelf {
   const { edit, history, noteCopyMade, changesSinceCopy, saved } = useRecord();
   const [garages, setGarages] = useState<readonly KeptGarage[] | null>(null);
   const [said, setSaid] = useState<string | null>(null);
-  const read = useCallback(async () => {
-    const list = await shelf.list();
+  const show = useCallback((list: Result<readonly KeptGarage[]>) => {
     if (list.ok) setGarages(list.value);
     else setSaid(list.error.message);
-  }, [shelf]);
+  }, []);
   const steps = history.length;
   useEffect(() => {
-    if (saved === 'saved') void read();
-  }, [read, steps, changesSinceCopy, saved]);
+    let wanted = saved === 'saved';
+    if (wanted) void shelf.list().then((list) => wanted && show(list));
+    return () => {
+      wanted = false;
+    };
+  }, [shelf, show, steps, changesSinceCopy, saved]);
   const after = async (work: Promise<Result<unknown>>, done: string | null): Promise<void> => {
     const result = await work;
     setSaid(result.ok ? done : result.error.message);
-    await read();
+    show(await shelf.list());
   };
   return {
     garages,
