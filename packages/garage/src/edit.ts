@@ -1,6 +1,7 @@
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
 import type { Belonging, Garage } from './record/schema.ts';
+import { removeEntity } from './remove.ts';
 
 // Types only above: a page may edit without loading what reads files.
 
@@ -23,13 +24,9 @@ export function changeBelonging(
   return ok({ ...garage, belongings: { ...garage.belongings, [id]: after } });
 }
 
-/** A new garage without a belonging; with a boxed set go the things inside it. */
+/** A new garage without a belonging; with a boxed set go the things inside it, and with each what was noted of it. */
 export function removeBelonging(garage: Garage, id: string): Result<Garage> {
-  if (!Object.hasOwn(garage.belongings, id)) return unknown(id);
-  const kept = Object.entries(garage.belongings).filter(
-    ([other, { inside }]) => other !== id && inside !== id,
-  );
-  return ok({ ...garage, belongings: Object.fromEntries(kept) });
+  return removeEntity(garage, 'belongings', id);
 }
 
 /** Says how a boxed set travels: 'whole' in its case, or 'loose', each piece for itself. */

@@ -51,6 +51,71 @@ const person = fc
   })
   .map(present);
 const word = fc.record({ means: words });
+const day = fc.constantFrom('2026-01-31', '2026-02-28', '2027-12-01');
+const km = fc.integer({ min: 0, max: 90_000 });
+const pieces = fc.integer({ min: 0, max: 3 });
+/** The tables of stowage and of the road, by name. */
+const ROAD = {
+  pockets: fc.record({
+    bag: id,
+    name: words,
+    widthMm: finite,
+    lengthMm: finite,
+    openEnded: some(fc.boolean()),
+  }),
+  careMarks: fc.record({
+    belonging: some(id),
+    rule: words,
+    on: day,
+    chargePct: some(fc.integer({ min: 0, max: 100 })),
+  }),
+  musters: fc.record({ vehicle: id, trip: some(id), job: some(words), openedOn: day, closedOn: some(day) }),
+  counts: fc.record({
+    muster: id,
+    belonging: id,
+    out: some(pieces),
+    back: some(pieces),
+    used: some(fc.constantFrom(0, 0.5, 2)),
+    missingParts: some(fc.array(words, { maxLength: 2 })),
+  }),
+  repairs: fc.record({
+    vehicle: id,
+    job: words,
+    on: day,
+    atKm: km,
+    lasts: fc.constantFrom('permanent', 'temporary', 'made-safe'),
+    trustKm: some(km),
+    lookAgainKm: some(fc.array(km, { maxLength: 2 })),
+    mendedOn: some(day),
+  }),
+  rechecks: fc.record({ repair: id, atKm: km, on: day, found: some(fc.constantFrom('good', 'worse')) }),
+  readings: fc.record({ vehicle: id, km, on: day, oldKm: some(km) }),
+  breakdowns: fc.record({
+    vehicle: id,
+    failure: words,
+    on: day,
+    atKm: km,
+    repair: some(id),
+    note: some(words),
+  }),
+  loans: fc.record({
+    belonging: id,
+    copies: some(fc.integer({ min: 1, max: 3 })),
+    to: words,
+    on: day,
+    backOn: some(day),
+  }),
+  drills: fc.record({ job: words, vehicle: id, on: day, fetched: some(fc.array(words, { maxLength: 2 })) }),
+  uses: fc.record({ trip: id, thing: some(words), said: fc.constantFrom('used', 'wished-for', 'untouched') }),
+};
+const road = fc.record(
+  Object.fromEntries(
+    Object.entries(ROAD).map(([table, entity]) => [
+      table,
+      some(fc.dictionary(id, (entity as fc.Arbitrary<object>).map(present), { maxKeys: 2 })),
+    ]),
+  ),
+);
 
 export const anyGarage: fc.Arbitrary<Garage> = fc
   .record({
@@ -63,4 +128,4 @@ export const anyGarage: fc.Arbitrary<Garage> = fc
     people: some(fc.dictionary(id, person, { maxKeys: 3 })),
     words: some(fc.dictionary(fc.constantFrom('3/8', 'a/b/c', 'big hammer', '7'), word, { maxKeys: 3 })),
   })
-  .map((input) => garageFile.parse(present(input)));
+  .chain((input) => road.map((tables) => garageFile.parse({ ...present(input), ...present(tables) })));

@@ -24,6 +24,10 @@ const RANGED = [
   'weakPoints',
   'belongings',
   'fittings',
+  'repairs',
+  'rechecks',
+  'readings',
+  'breakdowns',
 ] as const;
 type Ranged = (typeof RANGED)[number];
 
@@ -34,6 +38,8 @@ const mass = (key: string, most: number, least = 0): Range => ({
   unit: 'kg',
   kind: 'mass',
 });
+
+const distance = (key: string): Range => ({ key, least: 0, most: 5_000_000, unit: 'km', kind: 'distance' });
 
 /** What no vehicle, load or trip can be; anything inside may be odd but is believed. Common sense, no source. */
 const RANGES: Readonly<Record<Ranged, readonly Range[]>> = {
@@ -79,9 +85,13 @@ const RANGES: Readonly<Record<Ranged, readonly Range[]>> = {
     { key: 'bulkMl', least: 0, most: 1_000_000, unit: 'ml', kind: 'amount' },
     { key: 'stock', least: 0, most: 10_000, unit: '', kind: 'amount' },
     { key: 'price', least: 0, most: 1e7, unit: '', kind: 'money' },
-    { key: 'copies', least: 1, most: 10_000, unit: 'pieces', kind: 'amount' },
+    { key: 'copies', least: 0, most: 10_000, unit: 'pieces', kind: 'amount' },
   ],
   fittings: [{ key: 'torqueNm', least: 0.1, most: 5_000, unit: 'Nm', kind: 'torque' }],
+  repairs: [distance('atKm'), distance('trustKm')],
+  rechecks: [distance('atKm')],
+  readings: [distance('km'), distance('oldKm')],
+  breakdowns: [distance('atKm')],
 };
 
 /** Negative and impossible numbers, and unlikely ones that the owner is asked about (ids that end in -ask). */

@@ -27,7 +27,10 @@ export const muster = z.strictObject({
   note: note.optional(),
 });
 
-/** One belonging in a muster: pieces out, and what became of them. out = back + lost + damaged + used once it is closed. */
+/**
+ * One belonging in a muster: pieces out, and what became of them. Once it is closed, out = back + lost + damaged + used;
+ * of a stock, `used` is jobs' worth or litres, and pieces that this empties need not come back.
+ */
 export const count = z.strictObject({
   muster: id,
   belonging: id,
@@ -71,7 +74,13 @@ export const recheck = z.strictObject({
 });
 
 /** The odometer as read. */
-export const reading = z.strictObject({ vehicle: id, km: amount('km'), on: date });
+export const reading = z.strictObject({
+  vehicle: id,
+  km: amount('km'),
+  on: date,
+  /** The instrument was replaced on that day: what the old one showed last. `km` is what the new one shows. */
+  oldKm: amount('km').optional(),
+});
 
 /** A failure that happened; it teaches its rate. */
 export const breakdown = z.strictObject({

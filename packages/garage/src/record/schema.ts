@@ -105,7 +105,8 @@ export const belonging = z.strictObject({
   /** Catalogue id. Absent: the owner's own thing, described by `name` (counted, not understood). */
   is: text.optional(),
   name: text.optional(),
-  copies: z.number().int().min(1).default(1),
+  /** None: lost or used up, and not yet replaced. */
+  copies: z.number().int().min(0).default(1),
   grams: amount('g').optional(),
   weighed: z.boolean().default(false),
   lengthMm: amount('mm').optional(),

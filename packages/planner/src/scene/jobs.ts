@@ -1,9 +1,9 @@
 import type { Expedient, Job, JobNeed, JobUse } from '@waymend/catalogue/shape/job';
+import { TRUST_KM } from '@waymend/catalogue/shape/trust';
 import type { Feature, System, Trust } from '@waymend/catalogue/shape/words';
 import type { Metres } from '@waymend/core/quantity/units';
 import { metres } from '@waymend/core/quantity/units';
 import type { Joint, SceneJob, SceneNeed } from '@waymend/core/repairing/scene';
-import { unreachable } from '@waymend/core/result';
 import type { Person } from '@waymend/garage/record/schema';
 import { holds } from './features.ts';
 import { functionWord } from './function-word.ts';
@@ -23,21 +23,8 @@ export interface RaiseFacts {
 
 /** How far a trust code reaches (M4). */
 export function trustedDistance(trust: Trust | undefined): Metres {
-  switch (trust) {
-    case undefined:
-    case 'T0':
-      return metres(0);
-    case 'T1':
-      return metres(1_000);
-    case 'T2':
-      return metres(50_000);
-    case 'T3':
-      return metres(300_000);
-    case 'T4':
-      return metres(Number.MAX_SAFE_INTEGER);
-    default:
-      return unreachable(trust);
-  }
+  const km = TRUST_KM[trust ?? 'T0'];
+  return metres(km === null ? Number.MAX_SAFE_INTEGER : km * 1000);
 }
 
 /** Every job and expedient this vehicle and crew could face, one per position (M4). */

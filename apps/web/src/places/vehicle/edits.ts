@@ -1,3 +1,4 @@
+import { removeEntity } from '@waymend/garage/remove';
 import type { Fitting, Garage, Vehicle } from '@waymend/garage/record/schema';
 import { onBuyingList } from '../../shell/buying-list.ts';
 import type { Mover } from '@waymend/planner/views/load-moves';
@@ -49,24 +50,8 @@ export function changeBerth(garage: Garage, id: string, fields: Loose<Berth>): G
 
 /** Takes a berth out; what rode in it has none then, and nothing names it any more. */
 export function removeBerth(garage: Garage, id: string): Garage {
-  const freed = <T extends { readonly berth?: string | undefined }>(table: Readonly<Record<string, T>>) =>
-    mapped(table, (one) => {
-      const out: T = { ...one };
-      if (one.berth === id) Reflect.deleteProperty(out, 'berth');
-      return out;
-    });
-  const { [id]: _, ...berths } = garage.berths;
-  return {
-    ...garage,
-    berths,
-    people: freed(garage.people),
-    belongings: freed(garage.belongings),
-    bags: freed(garage.bags),
-    loads: freed(garage.loads),
-    trips: mapped(garage.trips, (trip) =>
-      trip.kitBerth === id ? merged(trip, { kitBerth: undefined }) : trip,
-    ),
-  };
+  const removed = removeEntity(garage, 'berths', id);
+  return removed.ok ? removed.value : garage;
 }
 
 /** Id under which a place of a vehicle is recorded for the first time: the same place gets the same id on every device. */
@@ -113,10 +98,6 @@ function merged<T extends object>(before: T, fields: Loose<T>): T {
     else Reflect.set(out, key, value);
   }
   return out;
-}
-
-function mapped<T>(table: Readonly<Record<string, T>>, change: (one: T) => T): Record<string, T> {
-  return Object.fromEntries(Object.entries(table).map(([id, one]) => [id, change(one)]));
 }
 
 interface Item {

@@ -1,3 +1,4 @@
+import { removeEntity } from '@waymend/garage/remove';
 import type { Garage, Leg, Trip } from '@waymend/garage/record/schema';
 
 /** Pure changes of a garage's trips, legs and loads; each screen act is one of these and one step of undo. */
@@ -95,18 +96,16 @@ export function copyTrip(garage: Garage, from: string, ids: NewTripIds, name: st
   };
 }
 
-/** Without the trip and its legs; loads that no other trip carries go with it. */
+/** Without the trip, its legs and what was noted of it; loads that no other trip carries go with it. */
 export function removeTrip(garage: Garage, id: string): Garage {
-  const trip = garage.trips[id];
-  if (trip === undefined) return garage;
-  const trips = omit(garage.trips, id);
-  const carried = new Set(Object.values(trips).flatMap(({ loads }) => loads));
+  const removed = removeEntity(garage, 'trips', id);
+  if (!removed.ok) return garage;
+  const carried = new Set(Object.values(removed.value.trips).flatMap(({ loads }) => loads));
+  const own = garage.trips[id]?.loads ?? [];
   return {
-    ...garage,
-    trips,
-    legs: Object.fromEntries(Object.entries(garage.legs).filter(([, leg]) => leg.trip !== id)),
+    ...removed.value,
     loads: Object.fromEntries(
-      Object.entries(garage.loads).filter(([key]) => !trip.loads.includes(key) || carried.has(key)),
+      Object.entries(garage.loads).filter(([key]) => !own.includes(key) || carried.has(key)),
     ),
   };
 }
