@@ -219,7 +219,12 @@ export const FIELD_WORDS: { readonly [C in Collection]: FieldsOf<C> } = {
     note: NOTE,
   },
   rechecks: { repair: 'repair', atKm: 'odometer (km)', on: DAY, found: 'found', note: NOTE },
-  readings: { vehicle: 'vehicle', km: 'odometer (km)', on: DAY },
+  readings: {
+    vehicle: 'vehicle',
+    km: 'odometer (km)',
+    on: DAY,
+    oldKm: 'last figure of the old odometer (km)',
+  },
   breakdowns: {
     vehicle: 'vehicle',
     failure: 'failure',
