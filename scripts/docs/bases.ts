@@ -11,6 +11,7 @@ import { RATE_FACTORS } from '@waymend/catalogue/rates/all';
 import type { Basis } from '@waymend/catalogue/shape/basis';
 import type { BasisList } from '@waymend/catalogue/sources';
 import { SUBSTITUTIONS } from '@waymend/catalogue/substitutions';
+import { SYMPTOMS } from '@waymend/catalogue/symptoms/all';
 
 const KINDS: ReadonlySet<unknown> = new Set<Basis['kind']>([
   'source',
@@ -32,6 +33,7 @@ export const BASIS_LISTS: readonly BasisList[] = (
     ['Failures: weights within their groups', FAILURES],
     ['Rate factors', RATE_FACTORS],
     ['Jobs', JOBS],
+    ['Symptoms: which failure shows how', SYMPTOMS],
     ['What may stand in for what', SUBSTITUTIONS],
     ['Care of belongings', CARE_RULES],
   ] as const

@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import type { ExitCode, Io } from './io.ts';
 import { EXIT } from './io.ts';
+import { cardCommand } from './commands/card.ts';
 import { checkCommand } from './commands/check.ts';
 import { curveCommand } from './commands/curve.ts';
 import { gapsCommand } from './commands/gaps.ts';
@@ -100,6 +101,34 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     )
     .action(async (path: string, options: Record<string, unknown>) => {
       done(await simulateCommand(io, path, options));
+    });
+  cli
+    .command('card')
+    .description(
+      'the card of one job: pieces and where they are, pulls, torques, steps, cautions, and what now',
+    )
+    .argument(...file)
+    .argument('[JOB]', 'id or words of a job; or start from what you notice with --symptom')
+    .option('--symptom [id]', 'suspects behind what you notice; without an id the symptoms are listed')
+    .option('--answer <answers...>', 'question=answer, as the symptom asks')
+    .option('--trip <id>', 'which trip, when the garage has several')
+    .addOption(
+      new Option('--with <what>', 'what is here: the planned kit, or everything that is owned and ready')
+        .choices(['kit', 'everything'])
+        .default('kit'),
+    )
+    .option('--people <ids...>', 'who is here, when not everybody of the trip')
+    .option('--at <km>', 'distance to help from here; without it the worst of the trip')
+    .option('--dark', 'it is dark')
+    .option('--daylight <hours>', 'daylight left')
+    .option('--convoy', 'another vehicle is here, or comes by plan')
+    .option('--water <days>', 'days the water lasts, for everybody')
+    .option('--food <days>', 'days the food lasts')
+    .option('--hurt', 'somebody is hurt')
+    .option('--danger', 'the place is dangerous: traffic, water, fire')
+    .option('--json', 'print the documented JSON instead of text')
+    .action(async (path: string, job: string | undefined, options: Record<string, unknown>) => {
+      done(await cardCommand(io, path, job, options));
     });
   cli
     .command('wire')

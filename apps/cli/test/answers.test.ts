@@ -1,3 +1,4 @@
+import type { CardAnswer } from '@waymend/planner/answer/card-answer';
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
@@ -6,6 +7,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import type { AnswerName } from '../src/schemas/answers.ts';
 import { ANSWERS, answersJsonSchema } from '../src/schemas/answers.ts';
+import type { cardAnswer } from '../src/schemas/card-schema.ts';
 import type { gap } from '../src/schemas/gap-schema.ts';
 import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
@@ -36,6 +38,7 @@ const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof gap>, GapAnswer>,
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
   true satisfies Same<z.output<typeof wireAnswer>, WireAnswer>,
+  true satisfies Same<z.output<typeof cardAnswer>, CardAnswer>,
 ];
 // A type that lacks a field, has one more, or has an optional one that should not be, is not the same.
 const DIFFERENT: readonly false[] = [

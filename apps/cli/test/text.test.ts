@@ -31,6 +31,9 @@ const COMMANDS: readonly (readonly [string, readonly string[]])[] = [
   ['gaps', ['gaps', WAGON_FILE]],
   ['simulate', ['simulate', WAGON_FILE, '--trips', '200', '--against', '45 kg']],
   ['load', ['load', WAGON_FILE, '--without-kit']],
+  ['card of a job', ['card', WAGON_FILE, 'WT-01', '--with', 'everything', '--dark']],
+  ['card of a symptom', ['card', WAGON_FILE, '--symptom', 'tyre-flat', '--with', 'everything']],
+  ['card: all symptoms', ['card', WAGON_FILE, '--symptom']],
   ['check', ['check', WAGON_FILE]],
 ];
 

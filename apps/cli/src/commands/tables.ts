@@ -10,6 +10,7 @@ import type { AnyRow, Table } from '@waymend/catalogue/shape/define-table';
 import { checkTable, statusOf } from '@waymend/catalogue/shape/define-table';
 import { TABLES } from '@waymend/catalogue/standards/all';
 import { SUBSTITUTIONS } from '@waymend/catalogue/substitutions';
+import { SYMPTOMS } from '@waymend/catalogue/symptoms/all';
 import { VOCABULARY } from '@waymend/catalogue/vocabulary';
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
@@ -90,6 +91,18 @@ const LISTS: readonly Listing[] = [
         [s.wanted.fn, s.wanted.of].filter(Boolean).join(' '),
         s.grade,
         `${s.offered}: ${s.condition}`,
+      ]),
+  },
+  {
+    id: 'symptoms',
+    title: 'What a driver notices, and what it may be',
+    titles: ['id', 'questions', 'symptom', 'failures'],
+    rows: () =>
+      SYMPTOMS.map((s) => [
+        s.id,
+        String(s.questions.length),
+        s.title,
+        s.leads.map((l) => l.failure).join(', '),
       ]),
   },
   {

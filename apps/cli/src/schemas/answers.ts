@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cardAnswer } from './card-schema.ts';
 import { checkAnswer } from './check-schema.ts';
 import { curveAnswer } from './curve-schema.ts';
 import { gapsAnswer } from './gap-schema.ts';
@@ -23,6 +24,7 @@ export const ANSWERS = {
   table: tableAnswer,
   import: importAnswer,
   check: checkAnswer,
+  card: cardAnswer,
   wire: wireAnswer,
 };
 

@@ -40,22 +40,63 @@ export function waysOf(
   limit: number,
   openings: OpeningList = RECALLED_OPENINGS,
 ): readonly ReadableWay[] {
+  const [found = []] = listed(scene, [need], limit, openings);
+  return [...found]
+    .sort((a, b) => cheaperFirst(a.set, b.set))
+    .slice(0, limit)
+    .map(({ set, grade }) => readable(scene, set.pieces, grade));
+}
+
+/**
+ * The same for several needs at once, best grade first: what to take in the hand rather than what to buy. Within a grade the
+ * fewest pieces, then the lightest. `limit` is how many at most for each need.
+ */
+export function waysByGrade(
+  scene: Scene,
+  needs: readonly SceneNeed[],
+  limit: number,
+  openings: OpeningList = RECALLED_OPENINGS,
+): readonly (readonly ReadableWay[])[] {
+  return listed(scene, needs, limit, openings).map((found) =>
+    [...found]
+      .sort(
+        (a, b) =>
+          GRADES.indexOf(a.grade) - GRADES.indexOf(b.grade) ||
+          a.set.pieces.length - b.set.pieces.length ||
+          cheaperFirst(a.set, b.set),
+      )
+      .slice(0, limit)
+      .map(({ set, grade }) => readable(scene, set.pieces, grade)),
+  );
+}
+
+interface GradedSet {
+  readonly set: PieceSet;
+  readonly grade: Grade;
+}
+
+/** Minimal sets for each need, at the best grade each gives. */
+function listed(
+  scene: Scene,
+  needs: readonly SceneNeed[],
+  limit: number,
+  openings: OpeningList,
+): readonly (readonly GradedSet[])[] {
   const writer = new NeedWriter(scene, openings);
   const cost = scene.pieces.map(
     (piece) => piece.grams + (piece.owned ? 0 : piece.cents === null ? NOT_SOLD : piece.cents * CENT),
   );
   const lister = new Lister(writer.graph, cost, Math.max(LEAST_KEPT, limit * SLACK));
-  const found: { readonly set: PieceSet; readonly grade: Grade }[] = [];
-  for (const grade of GRADES) {
-    const index = writer.need(need, grade);
-    if (index === null) continue;
-    for (const set of lister.of(index))
-      if (!found.some((known) => holdsAll(set.pieces, known.set.pieces))) found.push({ set, grade });
-  }
-  return found
-    .sort((a, b) => cheaperFirst(a.set, b.set))
-    .slice(0, limit)
-    .map(({ set, grade }) => readable(scene, set.pieces, grade));
+  return needs.map((need) => {
+    const found: GradedSet[] = [];
+    for (const grade of GRADES) {
+      const index = writer.need(need, grade);
+      if (index === null) continue;
+      for (const set of lister.of(index))
+        if (!found.some((known) => holdsAll(set.pieces, known.set.pieces))) found.push({ set, grade });
+    }
+    return found;
+  });
 }
 
 function readable(scene: Scene, indices: readonly PieceIndex[], grade: Grade): ReadableWay {

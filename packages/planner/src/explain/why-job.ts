@@ -50,7 +50,8 @@ export function whyJob({ built, reading }: Prepared, { state }: Solved, trade: T
   };
 }
 
-function needWords(need: SceneNeed, built: Prepared['built']): string {
+/** A need as a list shows it: the place with size and torque, or the function in plain words. */
+export function needWords(need: SceneNeed, built: Pick<Prepared['built'], 'scene'>): string {
   if (need.kind === 'turn') {
     const joint = built.scene.joints.find((j) => j.id === need.joint);
     if (joint === undefined) return need.joint;

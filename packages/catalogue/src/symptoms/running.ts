@@ -1,0 +1,130 @@
+import { COMMON_PRACTICE } from '../shape/basis.ts';
+import type { Symptom } from '../shape/symptom.ts';
+import { ask, lead } from './write.ts';
+
+const LAMP = ask('lamp', 'Is the engine lamp on?', { yes: 'On or flashing', no: 'Off' });
+
+/** It runs, but not as it should. */
+export const RUNNING: readonly Symptom[] = [
+  {
+    id: 'loses-power',
+    area: 'running',
+    title: 'Loses power',
+    first: ['Off the road before you look. Hot parts and a turning fan stay clear of sleeves and hair.'],
+    questions: [
+      ask('when', 'When does it happen?', {
+        load: 'Uphill or under load, better when taken gently',
+        hot: 'In great heat, better after a rest',
+        always: 'Always, since a moment I remember',
+        revs: 'The engine revs, the vehicle does not follow',
+      }),
+      LAMP,
+      ask('smoke', 'What comes out of the exhaust?', {
+        black: 'Black smoke',
+        pale: 'White or blue smoke',
+        none: 'Nothing to see',
+      }),
+      ask('hiss', 'Does it hiss or whistle when it pulls?', { yes: 'Yes', no: 'No' }),
+    ],
+    leads: [
+      lead('fuel-filter-blocked', { when: 'load', smoke: 'none', hiss: 'no' }),
+      lead('fuel-dirty', { when: 'load always', smoke: 'none pale', hiss: 'no' }),
+      lead('feed-pump-dead', { when: 'load hot', smoke: 'none', hiss: 'no' }),
+      lead('lift-pump-dirty', { when: 'load', smoke: 'none', hiss: 'no' }),
+      lead('diesel-sucks-air', { when: 'load always', smoke: 'none pale', hiss: 'no' }),
+      lead('vapour-lock', { when: 'hot', lamp: 'no', smoke: 'none', hiss: 'no' }),
+      lead('air-filter-choked', { when: 'load always', smoke: 'black none', hiss: 'no' }),
+      lead('intake-split', { when: 'load always', hiss: 'yes' }),
+      lead('boost-hose-off', { when: 'load always', smoke: 'black none', hiss: 'yes' }),
+      lead('turbo-line-loose', { when: 'load always', smoke: 'pale none', hiss: 'yes' }),
+      lead('limp-home', { when: 'always load', lamp: 'yes', hiss: 'no' }),
+      lead('sensor-plug-bad', { when: 'always load', lamp: 'yes', hiss: 'no' }),
+      lead('particulate-filter-blocked', { when: 'load always', lamp: 'yes', hiss: 'no' }),
+      lead('plug-or-coil-dead', { when: 'load always', smoke: 'none black', hiss: 'no' }),
+      lead('injection-fault', { when: 'load always', smoke: 'black pale none', hiss: 'no' }),
+      lead('brake-caliper-seized', { when: 'always', lamp: 'no', smoke: 'none', hiss: 'no' }),
+      lead('clutch-slips', { when: 'revs', lamp: 'no', smoke: 'none', hiss: 'no' }),
+      lead('engine-internals', { when: 'always', smoke: 'pale', hiss: 'no' }),
+    ],
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'runs-rough',
+    area: 'running',
+    title: 'Runs rough, stutters or dies',
+    first: ['Off the road before you look. A stalled engine takes brake and steering help with it.'],
+    questions: [
+      ask('how', 'How does it go?', {
+        cuts: 'It cuts out at once, as if switched off',
+        stutters: 'It stutters, then dies',
+        rough: 'It goes on, unevenly',
+      }),
+      LAMP,
+      ask('before', 'What came just before?', {
+        water: 'Water or heavy rain',
+        fill: 'Filling up',
+        heat: 'Great heat or a long climb',
+        bumps: 'Bumps or corrugations',
+        nothing: 'None of these',
+      }),
+    ],
+    leads: [
+      lead('spark-wet', { how: 'stutters rough', before: 'water' }),
+      lead('connector-wet', { before: 'water' }),
+      lead('plug-or-coil-dead', { how: 'rough stutters', before: 'nothing heat bumps water' }),
+      lead('crank-sensor-dead', { how: 'cuts', before: 'heat nothing' }),
+      lead('sensor-plug-bad', { lamp: 'yes', before: 'bumps water nothing heat' }),
+      lead('fuel-dirty', { how: 'stutters rough', before: 'fill nothing' }),
+      lead('fuel-filter-blocked', { how: 'stutters', before: 'fill nothing heat' }),
+      lead('fuel-line-leaks', { how: 'stutters', before: 'bumps nothing' }),
+      lead('feed-pump-dead', { how: 'stutters cuts', before: 'heat nothing bumps' }),
+      lead('feed-pump-unfed', { how: 'cuts', before: 'bumps nothing' }),
+      lead('diesel-sucks-air', { how: 'stutters rough', before: 'bumps nothing fill' }),
+      lead('vapour-lock', { how: 'stutters', before: 'heat' }),
+      lead('intake-split', { how: 'rough', before: 'bumps nothing' }),
+      lead('air-filter-choked', { how: 'rough stutters', before: 'water nothing' }),
+      lead('battery-terminal-loose', { how: 'cuts', before: 'bumps' }),
+      lead('wire-chafed', { how: 'cuts stutters', before: 'bumps nothing' }),
+      lead('relay-dead', { how: 'cuts', before: 'heat bumps nothing' }),
+      lead('fuse-blown', { how: 'cuts', before: 'nothing water bumps' }),
+      lead('engine-swallowed-water', { how: 'cuts', before: 'water' }),
+      lead('control-unit-dead', { lamp: 'yes', before: 'water heat nothing' }),
+      lead('injection-fault', { how: 'rough stutters', before: 'fill nothing' }),
+      lead('timing-belt-broken', { how: 'cuts', before: 'nothing' }),
+    ],
+    basis: COMMON_PRACTICE,
+  },
+  {
+    id: 'after-deep-water',
+    area: 'running',
+    title: 'After deep water',
+    first: [
+      'If the engine stopped in the water, do not turn it again: water does not compress, and rods bend.',
+      'Out of the water first, wheels blocked, then look.',
+    ],
+    questions: [
+      ask('engine', 'What did the engine do?', {
+        drowned: 'It stopped in the water, at once',
+        died: 'It stuttered and died, or died later',
+        runs: 'It runs',
+      }),
+      ask('now', 'What is wrong now?', {
+        start: 'It does not turn',
+        lamps: 'Lamps or gauges act strangely',
+        oil: 'The oil of an axle or box is milky on its plug or breather',
+        nothing: 'Nothing yet: I want to look before driving on',
+      }),
+    ],
+    leads: [
+      lead('engine-swallowed-water', { engine: 'drowned', now: 'start nothing lamps' }),
+      lead('air-filter-choked', { engine: 'died drowned', now: 'nothing start' }),
+      lead('spark-wet', { engine: 'died', now: 'nothing lamps' }),
+      lead('connector-wet', { engine: 'died runs', now: 'lamps nothing' }),
+      lead('starter-drowned', { engine: 'died runs', now: 'start' }),
+      lead('alternator-brushes', { engine: 'runs', now: 'lamps' }),
+      lead('axle-oil-water', { now: 'oil nothing' }),
+      lead('box-oil-water', { now: 'oil nothing' }),
+    ],
+    basis: COMMON_PRACTICE,
+  },
+];
