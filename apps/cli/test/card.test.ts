@@ -19,8 +19,17 @@ async function json(...argv: readonly string[]) {
 describe('waymend card', () => {
   it('prints what its schema describes: the symptoms, one symptom, a job', async () => {
     expect(await json('--symptom')).toMatchObject({ kind: 'symptoms' });
-    const symptom = await json('--symptom', 'tyre-flat', '--answer', 'which=vehicle', '--with', 'everything');
-    expect(symptom).toMatchObject({ kind: 'symptom', next: { id: 'where' } });
+    const symptom = await json(
+      '--symptom',
+      'tyre-flat',
+      '--answer',
+      'which=vehicle',
+      '--answer',
+      'where=tread',
+      '--with',
+      'everything',
+    );
+    expect(symptom).toMatchObject({ kind: 'symptom', next: { id: 'size' } });
     const job = await json(
       'WT-01',
       '--with',

@@ -1,4 +1,5 @@
 import type { Metres } from '../quantity/units.ts';
+import type { Grade } from '../repairing/scene.ts';
 
 /** What one has to know before choosing what to do about a breakdown. */
 export interface Situation {
@@ -26,6 +27,8 @@ export interface Situation {
     readonly minutes: readonly [number, number];
     /** Somebody reaches under it, or a wheel comes off the ground. */
     readonly beneath: boolean;
+    /** How well the pieces here do it (M2); null where it is not possible. */
+    readonly grade: Grade | null;
   };
   /** The temporary repair that is possible and trusted furthest; null when none is. */
   readonly limp: {
@@ -125,6 +128,14 @@ function weighFix(now: Situation): Weighed {
           : `Not before dark: it takes longer than the ${hours(now.daylightHours)} of daylight left, and half done the vehicle is worse off.`,
       ],
     };
+  if (fix.grade === 'last-resort')
+    reasons.push(
+      'Some of it only as a last resort: a piece may be spoiled, so try what spoils nothing first.',
+    );
+  if (now.dark && fix.beneath)
+    reasons.push(
+      'It is work at a raised vehicle in the dark: two lights, and only because the water does not wait.',
+    );
   if (now.people < 2 && fix.beneath)
     reasons.push(
       'You are alone: nobody would lift it off you. Tell somebody by radio or phone before you start, and when you are done.',

@@ -20,6 +20,7 @@ const PLAIN: Situation = {
     trusted: metres(Number.MAX_SAFE_INTEGER),
     minutes: [20, 60],
     beneath: false,
+    grade: 'proper',
   },
   limp: { title: 'Twist and tape', trusted: metres(50_000), speedKmh: 40 },
 };
@@ -75,6 +76,12 @@ describe('fix, limp, wait or call', () => {
     expect(said(decision, 'wait').text).toMatch(/Water for 1 day is too little/);
   });
 
+  it('[M2] what is done only as a last resort says so', () => {
+    const rough = decide({ ...PLAIN, fix: { ...PLAIN.fix, grade: 'last-resort' } });
+    expect(said(rough, 'fix').text).toMatch(/last resort: a piece may be spoiled/);
+    expect(said(decide(PLAIN), 'fix').text).not.toMatch(/last resort/);
+  });
+
   it('water that nobody counted is asked for', () => {
     expect(decide({ ...PLAIN, waterDays: null }).before.join(' ')).toMatch(/count it now/);
     expect(decide(PLAIN).before).toEqual([]);
@@ -89,7 +96,9 @@ describe('fix, limp, wait or call', () => {
     expect(first({ fix: beneath, daylightHours: 0.9 })).toBe('wait');
     expect(first({ fix: beneath, daylightHours: 1 })).toBe('fix');
     // Short of water nobody waits for the sun.
-    expect(first({ dark: true, fix: beneath, waterDays: 1 })).toBe('call');
+    const dry = decide({ ...PLAIN, dark: true, fix: beneath, waterDays: 1 });
+    expect(dry.courses[0]?.course).toBe('call');
+    expect(said(dry, 'fix').text).toMatch(/raised vehicle in the dark: two lights/);
   });
 
   it('alone beneath a vehicle, somebody is told first', () => {

@@ -17,25 +17,33 @@ export function doNotFor(
   need: SceneNeed,
   joint: Joint | null,
   pieces: readonly ScenePiece[],
+  system: string,
   trade: Pick<Trade, 'substitutions'>,
 ): readonly string[] {
   const rows = trade.substitutions.filter(
     (row) =>
       row.grade === 'forbidden' &&
-      (need.kind === 'turn' ? joint !== null && concerns(row, joint, pieces) : isOf(row, need)),
+      (need.kind === 'turn' ? joint !== null && concerns(row, joint, pieces) : isOf(row, need, system)),
   );
   return [
-    ...rows.map(({ offered, condition }) => `Not ${offered}. ${condition}`),
+    ...rows.map(({ offered, condition }) => `Never: ${offered}. ${condition}`),
     ...(joint === null ? [] : wrongSizes(joint, pieces)),
   ];
 }
 
 type Row = Trade['substitutions'][number];
 
-function isOf({ wanted, id }: Row, need: Extract<SceneNeed, { kind: 'function' }>): boolean {
-  // A split pin or a seal is forbidden only where steering or brakes hang on it: those jobs say so themselves.
-  return wanted.fn === need.fn.split(' ')[0] && (need.fn === 'support' || id === 'bridge-plain');
+/** Rows for the function itself; those about brakes and steering only on jobs of that system. */
+function isOf({ wanted, id }: Row, need: Extract<SceneNeed, { kind: 'function' }>, system: string): boolean {
+  if (wanted.fn !== need.fn.split(' ')[0]) return false;
+  const only = ONLY_ON.get(id);
+  return only === undefined || only === system;
 }
+
+const ONLY_ON: ReadonlyMap<string, string> = new Map([
+  ['pin-wire-steering', 'suspension-steering'],
+  ['brake-tape', 'brakes'],
+]);
 
 /** The rows for turning are computed from the joint: each is shown only where something here can tempt. */
 function concerns({ id }: Row, joint: Joint, pieces: readonly ScenePiece[]): boolean {
@@ -84,7 +92,7 @@ function wrongSizes(joint: Joint, pieces: readonly ScenePiece[]): readonly strin
   }
   return nearFits([...tools.values()], [joint.size]).flatMap(({ tool, grade, why, head }) =>
     grade === null && why === 'too-loose'
-      ? [`Not ${tool} on ${head}: it turns on the corners and rounds them.`]
+      ? [`Never: ${tool} on ${head}: it turns on the corners and rounds them.`]
       : [],
   );
 }

@@ -4,8 +4,10 @@ import type { SceneJob } from '@waymend/core/repairing/scene';
 import type { ExpedientCard } from '../answer/card-answer.ts';
 import { needWords } from '../explain/why-job.ts';
 import type { BuiltScene } from '../scene/build-scene.ts';
+import type { Trade } from '../trade.ts';
 import type { Aboard } from './aboard.ts';
 import { gradeOfWays } from './aboard.ts';
+import { stockName } from './stock-name.ts';
 import { pieceRef } from './where.ts';
 
 /** Kilometres a result is trusted for; null to the end of the trip. */
@@ -16,6 +18,7 @@ export function trustedKm(trusted: Metres): number | null {
 /** The weaker ways through the same trouble, those that are possible here and trusted furthest first. */
 export function expedientCards(
   { scene, garage }: BuiltScene,
+  trade: Pick<Trade, 'belongings'>,
   aboard: Aboard,
   job: SceneJob,
   record: Job,
@@ -29,7 +32,7 @@ export function expedientCards(
     const grade = gradeOfWays(ways);
     const missing = [
       ...found.needs.flatMap((need, n) => (ways[n]?.length === 0 ? [needWords(need, { scene })] : [])),
-      ...found.uses.flatMap(({ of, units }) => (aboard.units(of) < units ? [of] : [])),
+      ...found.uses.flatMap(({ of, units }) => (aboard.units(of) < units ? [stockName(of, trade)] : [])),
       ...(aboard.hasPeople(found) ? [] : [`somebody of skill ${found.skill}`]),
     ];
     const ids = new Set(ways.flatMap(([best]) => best?.pieces ?? []));

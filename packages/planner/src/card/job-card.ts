@@ -6,19 +6,19 @@ import type { Metres } from '@waymend/core/quantity/units';
 import type { Grade, SceneJob } from '@waymend/core/repairing/scene';
 import { waysByGrade } from '@waymend/core/repairing/ways-of';
 import type { Result } from '@waymend/core/result';
-import { ok } from '@waymend/core/result';
+import { ok, refuse } from '@waymend/core/result';
 import type { ExpedientCard, JobCard, NeedCard, UseCard } from '../answer/card-answer.ts';
 import { needWords } from '../explain/why-job.ts';
 import type { BuiltScene } from '../scene/build-scene.ts';
 import { functionWord } from '../scene/function-word.ts';
 import { legsOf } from '../scene/rate-input.ts';
-import { nameOf } from '../scene/pieces.ts';
 import type { Trade } from '../trade.ts';
 import type { Carried } from './aboard.ts';
 import { Aboard, gradeOfWays } from './aboard.ts';
 import { expedientCards, trustedKm } from './expedient-cards.ts';
 import { findJob } from './find-job.ts';
 import { needCards } from './need-cards.ts';
+import { stockName } from './stock-name.ts';
 import { torquesOf } from './torques.ts';
 import { pieceRef } from './where.ts';
 
@@ -56,10 +56,15 @@ export function jobCard(built: BuiltScene, trade: Trade, ask: CardAsk): Result<J
   const { garage, trip, vehicle, scene } = built;
   const dark = ask.dark ?? false;
   const help = helpOf(built, ask);
+  if (help === null)
+    return refuse(
+      'help-unknown',
+      'This trip has no legs, so nobody has said how far help is; give the distance to help',
+    );
   const ways = aboard.ways(job);
   const needs = needCards(built, trade, aboard, job, ways);
   const uses = useCards(job, aboard, trade);
-  const expedients = expedientCards(built, aboard, job, record, metres(help.km * 1000));
+  const expedients = expedientCards(built, trade, aboard, job, record, metres(help.km * 1000));
   const tools = gradeOfWays(ways);
   const lit = !dark || aboard.pieces.some((p) => p.offers.some((o) => o.kind === 'does' && o.fn === 'light'));
   const missing = whyNot(built, job, aboard, needs, uses);
@@ -95,7 +100,9 @@ export function jobCard(built: BuiltScene, trade: Trade, ask: CardAsk): Result<J
     wire: makesWire(record)
       ? 'Which wire and which fuse: waymend wire --amps N --metres N. A fuse is never larger than what the wire takes.'
       : null,
-    decision: decide(situation(built, ask, job, record, now, missing, expedients, metres(help.km * 1000))),
+    decision: decide(
+      situation(built, ask, job, record, now ? tools : null, missing, expedients, metres(help.km * 1000)),
+    ),
     closing: CLOSING,
   });
 }
@@ -112,9 +119,11 @@ export function withPeople(
     : { ...garage, trips: { ...garage.trips, [tripId]: { ...trip, people: [...people] } } };
 }
 
-function helpOf({ garage, tripId }: BuiltScene, ask: CardAsk): JobCard['help'] {
+/** As said, or the worst of the trip; null when neither is known. */
+function helpOf({ garage, tripId }: BuiltScene, ask: CardAsk): JobCard['help'] | null {
   if (ask.helpKm !== undefined) return { km: ask.helpKm, from: 'said' };
-  return { km: Math.max(0, ...legsOf(garage, tripId).map(([, leg]) => leg.helpKm)), from: 'worst-of-trip' };
+  const legs = legsOf(garage, tripId).map(([, leg]) => leg.helpKm);
+  return legs.length === 0 ? null : { km: Math.max(...legs), from: 'worst-of-trip' };
 }
 
 /** What stands in the way, each in a sentence; empty when the job can be done now. */
@@ -174,10 +183,6 @@ function useCards(job: SceneJob, aboard: Aboard, trade: Trade): readonly UseCard
   });
 }
 
-function stockName(of: string, trade: Trade): string {
-  return nameOf(trade.belongings.find((b) => b.id === of)) ?? of.replaceAll('-', ' ');
-}
-
 function helpsHere({ garage, scene }: BuiltScene, aboard: Aboard, record: Job): JobCard['helps'] {
   const wanted = (record.helps ?? []).map(({ fn, of }) => ({
     kind: 'function' as const,
@@ -202,7 +207,7 @@ function situation(
   ask: CardAsk,
   job: SceneJob,
   record: Job,
-  now: boolean,
+  grade: Grade | null,
   missing: readonly string[],
   expedients: readonly ExpedientCard[],
   help: Metres,
@@ -219,12 +224,13 @@ function situation(
     waterDays: ask.waterDays ?? null,
     foodDays: ask.foodDays ?? null,
     fix: {
-      possible: now,
+      possible: grade !== null,
       why: missing.join(' '),
       drives: record.outcome !== 'made-safe',
       trusted: job.trusted,
       minutes: record.minutes,
       beneath: record.raise !== undefined || record.under === true,
+      grade,
     },
     limp:
       limp === undefined

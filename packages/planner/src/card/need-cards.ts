@@ -33,7 +33,7 @@ export function needCards(
       size: joint?.status ?? null,
       best: best ?? null,
       others,
-      doNot: doNotFor(need, joint, aboard.pieces, trade),
+      doNot: doNotFor(need, joint, aboard.pieces, job.system, trade),
       wanted: best === undefined ? wantedFor(built, need) : [],
     };
   });

@@ -103,15 +103,15 @@ describe('the card of a job', () => {
     );
     const nuts = turning(made, /Wheel nuts/);
     expect(nuts?.best).toBeNull();
-    expect(nuts?.doNot.join(' ')).toMatch(/Not adjustable wrench on wheels/);
-    expect(nuts?.doNot.join(' ')).toMatch(/Not ratchet above 80 N m/);
+    expect(nuts?.doNot.join(' ')).toMatch(/Never: adjustable wrench on wheels/);
+    expect(nuts?.doNot.join(' ')).toMatch(/Never: ratchet above 80 N m/);
   });
 
   it('[M4] no jack is ever the support, and the card says not to', () => {
     const made = card(scene({ belongings: { ...WHEEL_KIT, second: { is: 'JB-6' } } }), 'SS-04@rear');
     const support = made.needs.find((n) => n.what.startsWith('support'));
     expect(support?.best).toBeNull();
-    expect(support?.doNot.join(' ')).toMatch(/Not any jack alone/);
+    expect(support?.doNot.join(' ')).toMatch(/Never: any jack alone/);
   });
 
   it('[M4] people: skill and number count, and who is here is named', () => {
@@ -177,6 +177,46 @@ describe('the card of a job', () => {
 
   it('sizes that are only assumed are said to be', () => {
     expect(card(built, 'CO-01').why.join(' ')).toMatch(/only assumed/);
+  });
+
+  it('[M2] a size that rounds the head is named where it is here: 9/16 in never goes on 14 mm', () => {
+    // 14.2875 on 14: 2.05 % too wide, over the 2 % of M2. Our own rule, not a standard's.
+    const flange = {
+      flange: {
+        vehicle: 'wagon',
+        place: 'prop-flange-rear',
+        size: '14 mm',
+        torqueNm: 74,
+        status: 'measured',
+      },
+    };
+    const inch = BELONGINGS.find((b) =>
+      b.offers.some((o) => o.kind === 'wrench' && o.ends.every((e) => e.size === '9/16 in')),
+    );
+    const tools = { belongings: { inch: { is: inch?.id ?? '' } }, fittings: flange };
+    const bolts = card(scene(tools), 'DR-03').needs.find((n) => /14 mm/.test(n.what) && n.kind === 'turn');
+    expect(bolts?.best).toBeNull();
+    expect(bolts?.doNot.join(' ')).toMatch(/Never: 9\/16 in on 14 mm/);
+  });
+
+  it('a steering joint is never pinned with wire, and other work is not told so', () => {
+    const all = (id: string) =>
+      card(built, id)
+        .needs.flatMap((n) => n.doNot)
+        .join(' ');
+    expect(all('SS-08E')).toMatch(/wire or a nail in a steering joint/);
+    expect(all('CO-01')).not.toMatch(/steering joint|brake pipe/);
+  });
+
+  it('without legs nobody knows how far help is, and nothing is guessed', () => {
+    const garage = { ...built.garage, legs: {} };
+    const got = jobCard({ ...built, garage }, SHIPPED_TRADE, {
+      job: 'WT-01',
+      carried: { kind: 'everything' },
+      with: 'list',
+    });
+    expect(got.ok ? '' : got.error.id).toBe('help-unknown');
+    expect(card({ ...built, garage }, 'WT-01', { helpKm: 12 }).help).toEqual({ km: 12, from: 'said' });
   });
 
   it('finds a job by id, by words, by an expedient of it; says in one sentence when it does not', () => {
