@@ -132,7 +132,7 @@ function bases({ heat, fuse, metric }: WireChoice): WireAnswer['bases'] {
     },
     {
       what: 'lasting load on a fuse',
-      basis: 'common practice 0.8; hot 0.75 as a fuse maker’s sheet at 85 degrees Celsius',
+      basis: "common practice 0.8; hot 0.75, as a fuse maker's sheet at 85 degrees Celsius",
     },
     {
       what: 'fuse ratings and colours',
