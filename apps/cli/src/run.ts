@@ -2,12 +2,15 @@ import { Command, CommanderError, Option } from 'commander';
 import type { ExitCode, Io } from './io.ts';
 import { EXIT } from './io.ts';
 import { cardCommand } from './commands/card.ts';
+import { careCommand } from './commands/care.ts';
 import { checkCommand } from './commands/check.ts';
 import { curveCommand } from './commands/curve.ts';
 import { gapsCommand } from './commands/gaps.ts';
 import { importCommand } from './commands/import.ts';
 import { loadCommand } from './commands/load.ts';
+import { musterCommand } from './commands/muster.ts';
 import { planCommand } from './commands/plan.ts';
+import { repairCommand } from './commands/repair.ts';
 import { simulateCommand } from './commands/simulate.ts';
 import { tablesCommand } from './commands/tables.ts';
 import { plain, WIDTH } from './text/layout.ts';
@@ -142,6 +145,62 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--json', 'print the documented JSON instead of text')
     .action(async (options: Record<string, unknown>) => {
       done(await wireCommand(io, options));
+    });
+  plans(cli.command('care'))
+    .description('whether the planned kit is ready: charge, dates, looks, repairs, loans, by what they risk')
+    .requiredOption('--on <day>', 'the day of asking, 2026-03-05')
+    .option('--leave <day>', 'the day of leaving; the day of asking when it is not given')
+    .option('--kept <celsius>', 'how warm the kit is kept until then; 25 when it is not given')
+    .option('--km <n>', 'distance travelled so far; the last that is recorded when it is not given')
+    .option('--calendar <name>', 'also write the due days and looks as a calendar (.ics)')
+    .option('--all', 'print every line of every list')
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await careCommand(io, path, options));
+    });
+  cli
+    .command('muster')
+    .description('count the kit out and in: list, open, count or close')
+    .argument(...file)
+    .argument('[WHAT]', 'list, open, count or close', 'list')
+    .option('--on <day>', 'the day it is opened or closed')
+    .option('--muster <id>', 'which muster, when several are open')
+    .option('--id <id>', 'name of the new muster')
+    .option('--vehicle <id>', 'which vehicle, when the garage has several')
+    .option('--trip <id>', "trip it belongs to; the list to restock is then that trip's")
+    .option('--job <id>', 'open: with the pieces of the planned kit that this job needs')
+    .option('--bag <id...>', 'open: with everything in these bags')
+    .option('--out <piece...>', 'count out: wrench-13 or wrench-13=2')
+    .option('--back <piece...>', 'count in')
+    .option('--lost <piece...>', 'lost')
+    .option('--damaged <piece...>', 'damaged')
+    .option('--used <piece...>', "used up; of a stock jobs' worth or litres: oil=0.5")
+    .option('--all-but [piece...]', 'everything else is back, but for these')
+    .option('--sealed <bag...>', 'bags whose seal is whole since they were last counted')
+    .option('--write', 'write the garage; without it only shows what would be')
+    .option('--json', 'print JSON instead of text')
+    .action(async (path: string, what: string, options: Record<string, unknown>) => {
+      done(await musterCommand(io, path, what, options));
+    });
+  cli
+    .command('repair')
+    .description('repairs and the odometer: list, record, look, mend or reading')
+    .argument(...file)
+    .argument('[WHAT]', 'list, record, look, mend or reading', 'list')
+    .option('--on <day>', 'the day it was done, seen or read')
+    .option('--at <km>', 'what the odometer shows; list: the distance to look from')
+    .option('--vehicle <id>', 'which vehicle, when the garage has several')
+    .option('--id <id>', 'record: name of the repair')
+    .option('--job <id>', 'record: the job')
+    .option('--way <id>', 'record: the weaker way it was done in')
+    .option('--failure <id>', 'record: what had failed')
+    .option('--note <text>', 'record: a note')
+    .option('--repair <id>', 'look, mend: which repair')
+    .addOption(new Option('--found <state>', 'look: what was found').choices(['good', 'worse']))
+    .option('--old <km>', 'reading: the instrument was replaced, and the old one showed this last')
+    .option('--write', 'write the garage; without it only shows what would be')
+    .option('--json', 'print JSON instead of text')
+    .action(async (path: string, what: string, options: Record<string, unknown>) => {
+      done(await repairCommand(io, path, what, options));
     });
   cli
     .command('tables')

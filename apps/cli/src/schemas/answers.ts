@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cardAnswer } from './card-schema.ts';
+import { careAnswer, musterAnswer, repairAnswer } from './care-schema.ts';
 import { checkAnswer } from './check-schema.ts';
 import { curveAnswer } from './curve-schema.ts';
 import { gapsAnswer } from './gap-schema.ts';
@@ -25,6 +26,9 @@ export const ANSWERS = {
   import: importAnswer,
   check: checkAnswer,
   card: cardAnswer,
+  care: careAnswer,
+  muster: musterAnswer,
+  repair: repairAnswer,
   wire: wireAnswer,
 };
 

@@ -7,7 +7,10 @@ export const KIT_CARE: readonly CareRule[] = [
     title: 'Tools after mud, salt or sand',
     applies: 'kit',
     everyTrip: 'after',
+    look: 'service',
     text: 'Rinse with fresh water, dry, oil lightly, leave pliers open; wipe ratchets and give them one drop.',
+    minutes: 30,
+    takes: ['fresh water', 'oil', 'rags'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -16,6 +19,7 @@ export const KIT_CARE: readonly CareRule[] = [
     applies: 'kit',
     afterEveryJob: true,
     text: 'Count every tool back, take used parts off the list, write down what was only mended for now and when to look at it again.',
+    minutes: 5,
     basis: COMMON_PRACTICE,
   },
   {
@@ -23,7 +27,9 @@ export const KIT_CARE: readonly CareRule[] = [
     title: 'After each trip',
     applies: 'kit',
     everyTrip: 'after',
+    look: 'service',
     text: 'Restock within a week, wash, charge, and note what was never touched.',
+    minutes: 60,
     basis: COMMON_PRACTICE,
   },
   {
@@ -32,6 +38,8 @@ export const KIT_CARE: readonly CareRule[] = [
     applies: 'kit',
     everyMonths: 12,
     text: 'Lay everything out, photograph and weigh it, try each socket on the vehicle, and rehearse five jobs.',
+    minutes: 240,
+    takes: ['scale'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -40,6 +48,8 @@ export const KIT_CARE: readonly CareRule[] = [
     applies: 'kit',
     everyTrip: 'before',
     text: 'A numbered tie on a counted pouch means complete as long as it is whole.',
+    minutes: 5,
+    takes: ['numbered ties'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -48,6 +58,7 @@ export const KIT_CARE: readonly CareRule[] = [
     applies: 'kit',
     everyTrip: 'before',
     text: 'Who has it, since when, back when; until then the kit is not complete.',
+    minutes: 5,
     basis: COMMON_PRACTICE,
   },
 ];

@@ -10,7 +10,10 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     everyTrip: 'before',
     replaceYears: [3, 5],
     storage: { chargePct: [50, 80], leaveAtPct: 90 },
+    look: 'charge',
     text: 'Keep it half to four-fifths full in a cool place, fill it before leaving, never leave it in a hot cab, and warm it before use in frost.',
+    minutes: 10,
+    takes: ['charger'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -20,7 +23,10 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     everyMonths: 1,
     everyTrip: 'before',
     storage: { chargePct: [100, 100], leaveAtPct: 100 },
+    look: 'charge',
     text: 'Charge it every month and store it full; a lead battery left flat does not come back.',
+    minutes: 10,
+    takes: ['charger'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -30,7 +36,10 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     everyMonths: 3,
     everyTrip: 'before',
     storage: { chargePct: [40, 80], leaveAtPct: 90 },
+    look: 'charge',
     text: 'Store half full off the tool, fill before leaving, cover the contacts.',
+    minutes: 5,
+    takes: ['charger'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -39,7 +48,11 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     applies: 'belonging',
     everyTrip: 'before',
     replaceYears: [1, 1],
+    look: 'service',
+    renews: true,
     text: 'Change them once a year or before a long trip, and carry cells outside the tool so that they cannot leak into it.',
+    minutes: 5,
+    takes: ['fresh cells'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -48,6 +61,7 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     applies: 'belonging',
     everyTrip: 'before',
     text: 'Touch the probes together for the beep, try the lamp on a battery, and look at the fuse inside the meter.',
+    minutes: 3,
     basis: COMMON_PRACTICE,
   },
   {
@@ -56,6 +70,7 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     applies: 'belonging',
     everyMonths: 12,
     text: 'Clamps tight and bright, insulation whole, no green creeping into the copper.',
+    minutes: 5,
     basis: COMMON_PRACTICE,
   },
   {
@@ -65,6 +80,7 @@ export const POWER_AND_ELECTRICS: readonly CareRule[] = [
     everyTrip: 'before',
     replaceYears: [3, 3],
     text: 'Start the engine with the spare key before leaving, change its cell every three years, and let somebody else carry it.',
+    minutes: 5,
     basis: COMMON_PRACTICE,
   },
 ];

@@ -1,5 +1,7 @@
 import type { Basis } from '../shape/basis.ts';
 
+export type CareLook = 'charge' | 'service' | 'pressure' | 'calibration' | 'check';
+
 /** A habit that keeps belongings ready. Belongings name the rules that apply to them; kit rules apply to the whole. */
 export interface CareRule {
   readonly id: string;
@@ -24,6 +26,13 @@ export interface CareRule {
     readonly dark?: true;
     readonly upright?: true;
   };
+  /** What the regular look is: default 'check'. */
+  readonly look?: CareLook;
+  /** Seeing to it makes it new: its age counts from then. */
+  readonly renews?: true;
   readonly text: string;
+  /** Minutes it takes one person (estimate), and what is needed besides hands. */
+  readonly minutes: number;
+  readonly takes?: readonly string[];
   readonly basis: Basis;
 }

@@ -14,12 +14,22 @@ function shelf(id: string, title: string, years: readonly [number, number]): Car
     shelfYears: { sealed: years },
     storage: { dry: true, dark: true },
     text: `Keeps ${years[0] === years[1] ? years[0] : `${years[0]} to ${years[1]}`} years in a cool, dry, dark bag with its date on it.`,
+    minutes: 1,
     basis: SHELF,
   };
 }
 
 function kept(id: string, title: string, text: string, storage: CareRule['storage'] = {}): CareRule {
-  return { id, title, applies: 'belonging', everyMonths: 12, storage, text, basis: COMMON_PRACTICE };
+  return {
+    id,
+    title,
+    applies: 'belonging',
+    everyMonths: 12,
+    storage,
+    text,
+    minutes: 2,
+    basis: COMMON_PRACTICE,
+  };
 }
 
 export const SPARE_PART_CARE: readonly CareRule[] = [
@@ -31,6 +41,7 @@ export const SPARE_PART_CARE: readonly CareRule[] = [
     shelfYears: { sealed: [3, 10] },
     storage: { dry: true, dark: true },
     text: 'How long it keeps depends on the rubber: natural rubber short, nitrile long, silicone and EPDM very long. Bend it and look for cracks.',
+    minutes: 3,
     basis: recalled('MIL-HDBK-695, which lists shelf life by type of rubber'),
   },
   shelf('shelf-2-years', 'Parts that keep two years', [2, 2]),

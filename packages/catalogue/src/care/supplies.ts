@@ -9,6 +9,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     everyTrip: 'before',
     shelfYears: { sealed: [5, 5] },
     text: 'At least twenty strings, still soft to bend, and a tube of cement that has not been opened.',
+    minutes: 3,
     basis: COMMON_PRACTICE,
   },
   {
@@ -18,6 +19,8 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     everyTrip: 'before',
     shelfYears: { sealed: [2, 3], openedYears: 1 },
     text: 'Try it on a scrap of rubber; an opened tube dries out within the year.',
+    minutes: 10,
+    takes: ['scrap of rubber'],
     basis: estimate('Trade habit; tubes vary with their seal'),
   },
   {
@@ -27,6 +30,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     everyTrip: 'before',
     shelfYears: { sealed: [1, 3] },
     text: 'Squeeze it: hard or lumpy goes out.',
+    minutes: 1,
     basis: estimate('Makers give one to three years for epoxies'),
   },
   {
@@ -35,6 +39,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [2, 2], openedYears: 1 },
     text: 'About two years closed and one opened; older still works, weaker.',
+    minutes: 1,
     basis: estimate('One published data sheet and what users report'),
   },
   {
@@ -43,6 +48,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [1, 1] },
     text: 'A year on the shelf, longer in the freezer.',
+    minutes: 1,
     basis: estimate('Trade habit'),
   },
   {
@@ -52,6 +58,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     everyTrip: 'before',
     storage: { maxC: 27 },
     text: 'Below 27 C in the pack it came in; past its date, let a bead cure on scrap before trusting it.',
+    minutes: 2,
     basis: source('USAF TO 1-1-700, section 12.8'),
   },
   {
@@ -60,6 +67,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [3, 5] },
     text: 'Three to five years sealed; it must still pull out to twice its length and stick only to itself.',
+    minutes: 2,
     basis: estimate('Trade habit'),
   },
   {
@@ -68,6 +76,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [2, 3], openedYears: 1 },
     text: 'Sealed bottles keep two to three years. An opened one drinks water from the air: a year at most, better used once.',
+    minutes: 1,
     basis: COMMON_PRACTICE,
   },
   {
@@ -76,6 +85,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [5, 5] },
     text: 'Five years sealed, in a bottle that says what it is.',
+    minutes: 1,
     basis: COMMON_PRACTICE,
   },
   {
@@ -84,6 +94,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     applies: 'belonging',
     shelfYears: { sealed: [5, 5] },
     text: 'Five years; never in a bottle without a label, it looks like a drink.',
+    minutes: 1,
     basis: COMMON_PRACTICE,
   },
   {
@@ -93,6 +104,7 @@ export const SUPPLY_CARE: readonly CareRule[] = [
     everyMonths: 12,
     storage: { maxC: 50 },
     text: 'Never above 50 C, never behind a window; try the valve once a year.',
+    minutes: 1,
     basis: COMMON_PRACTICE,
   },
 ];

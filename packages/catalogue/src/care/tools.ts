@@ -7,7 +7,9 @@ export const TOOL_CARE: readonly CareRule[] = [
     title: 'Compressor',
     applies: 'belonging',
     everyTrip: 'before',
+    look: 'service',
     text: 'Run it two minutes, drain it, clean the filter, look at hose, clips and fuse.',
+    minutes: 10,
     basis: COMMON_PRACTICE,
   },
   {
@@ -16,7 +18,9 @@ export const TOOL_CARE: readonly CareRule[] = [
     applies: 'belonging',
     everyMonths: 1,
     everyTrip: 'before',
+    look: 'pressure',
     text: 'Gauge in the green, seal whole, bracket tight; turn a powder one over so that it does not cake. Service it as its label says, usually every year.',
+    minutes: 3,
     basis: COMMON_PRACTICE,
   },
   {
@@ -25,6 +29,7 @@ export const TOOL_CARE: readonly CareRule[] = [
     applies: 'belonging',
     everyTrip: 'before',
     text: 'Look for holes and for the pair; first aid is counted apart from the repair kit.',
+    minutes: 1,
     basis: COMMON_PRACTICE,
   },
   {
@@ -33,7 +38,10 @@ export const TOOL_CARE: readonly CareRule[] = [
     applies: 'belonging',
     everyTrip: 'before',
     replaceYears: [6, 8],
+    look: 'pressure',
     text: 'Set the pressure of the spare too, read the date code, and change what is over six to eight years old whatever its tread.',
+    minutes: 10,
+    takes: ['tyre gauge', 'air'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -43,6 +51,7 @@ export const TOOL_CARE: readonly CareRule[] = [
     everyTrip: 'before',
     storage: { dry: true, dark: true },
     text: 'Look for cuts and for stiffness from the sun; retire after a shock load or heat. One that has held a repair is not used for recovery again.',
+    minutes: 5,
     basis: COMMON_PRACTICE,
   },
   {
@@ -50,7 +59,10 @@ export const TOOL_CARE: readonly CareRule[] = [
     title: 'Jacks',
     applies: 'belonging',
     everyMonths: 12,
+    look: 'service',
     text: 'Raise to full height under load once a year, look for weeping oil, clean threads and racks, and keep the base plate with the jack.',
+    minutes: 15,
+    takes: ['a load to raise'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -58,7 +70,10 @@ export const TOOL_CARE: readonly CareRule[] = [
     title: 'Torque wrench',
     applies: 'belonging',
     everyMonths: 12,
+    look: 'calibration',
     text: 'Wind a click wrench back to its lowest setting, never undo with it, and check it once a year against a scale on a known arm.',
+    minutes: 15,
+    takes: ['scale', 'tape measure'],
     basis: COMMON_PRACTICE,
   },
   {
@@ -69,6 +84,7 @@ export const TOOL_CARE: readonly CareRule[] = [
     shelfYears: { sealed: [3, 3] },
     storage: { dry: true },
     text: 'Resin discs carry a date, about three years from making; keep them dry and throw away any that is chipped.',
+    minutes: 2,
     basis: recalled('the usual expiry mark of resin-bonded discs'),
   },
 ];

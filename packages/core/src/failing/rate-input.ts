@@ -20,6 +20,8 @@ export interface VehicleFacts {
     readonly factor: number;
     readonly note?: string;
   }[];
+  /** By group: the rate that the owner's own log teaches, over the plain one (./learning.ts). Absent: nothing is learned. */
+  readonly learned?: readonly { readonly group: string; readonly title: string; readonly factor: number }[];
 }
 
 export interface RateLeg {

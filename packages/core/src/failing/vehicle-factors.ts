@@ -3,7 +3,12 @@ import { conditionHolds } from './condition.ts';
 import { clip, covers, factorOf } from './factor.ts';
 import type { RateInput } from './rate-input.ts';
 import type { Factor } from './rate-result.ts';
-import type { ModificationFactor, Surface } from './rate-tables.ts';
+import type { ModificationFactor, RateBasis, Surface } from './rate-tables.ts';
+
+const OWN_LOG: RateBasis = {
+  kind: 'computed',
+  from: "the prior's shape, the breakdowns of the owner's log and the distances between its odometer readings",
+};
 
 /** Factors of a group that are the same on every leg: the vehicle, its care, its load and its driver (M1). */
 export function vehicleFactors(input: RateInput, group: string): readonly Factor[] {
@@ -52,6 +57,8 @@ export function vehicleFactors(input: RateInput, group: string): readonly Factor
   if (covers(t.driver, group)) {
     out.push(factorOf('driver', `Driver: ${trip.driver}`, t.driver.factor[trip.driver], t.driver.basis));
   }
+  const own = vehicle.learned?.find((l) => l.group === group);
+  if (own !== undefined) out.push(factorOf('own-log', own.title, own.factor, OWN_LOG));
   return out.filter((f) => f.factor !== 1);
 }
 

@@ -16,6 +16,7 @@ import type { Table } from './pieces.ts';
 import { ownedPieces, readyPieces, shopPieces } from './pieces.ts';
 import { holds } from './features.ts';
 import type { Loadedness } from './rate-input.ts';
+import { learnedFactors } from './own-log.ts';
 import { rateInput } from './rate-input.ts';
 import { featuresOf, jointsWithTowed, towedOn } from './towed.ts';
 import { troubleOf } from './trouble.ts';
@@ -123,7 +124,8 @@ export function tripRates(
   loaded: Loadedness,
 ): RateResult {
   const tables = { groups: trade.groups, failures: trade.failures, factors: trade.factors };
-  return ratesOf(rateInput(garage, trip, tripId, vehicle, features, tables, loaded));
+  const learned = learnedFactors(garage, trip.vehicle, vehicle, features, trade);
+  return ratesOf(rateInput(garage, trip, tripId, vehicle, features, tables, loaded, learned));
 }
 
 /** How loaded the vehicle is with so much kit where the kit rides. */

@@ -21,6 +21,7 @@ export function rateInput(
   features: ReadonlySet<Feature>,
   tables: RateTables,
   loaded: Loadedness,
+  learned: NonNullable<RateInput['vehicle']['learned']> = [],
 ): RateInput {
   const { front, rear, gross, roofOverloaded } = loaded;
   return {
@@ -38,6 +39,7 @@ export function rateInput(
       weakPoints: Object.values(garage.weakPoints)
         .filter((w) => w.vehicle === trip.vehicle)
         .map(({ failure, factor, note }) => ({ failure, factor, ...(note === undefined ? {} : { note }) })),
+      ...(learned.length === 0 ? {} : { learned }),
     },
     legs: legsOf(garage, tripId).map(([id, leg]) => rateLeg(id, leg)),
     trip: {
