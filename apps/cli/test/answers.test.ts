@@ -1,5 +1,6 @@
 import type { CardAnswer } from '@waymend/planner/answer/card-answer';
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
+import type { ReadyAnswer } from '@waymend/planner/answer/ready-answer';
 import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import type { WireAnswer } from '@waymend/planner/answer/wire-answer';
@@ -8,6 +9,7 @@ import type { z } from 'zod';
 import type { AnswerName } from '../src/schemas/answers.ts';
 import { ANSWERS, answersJsonSchema } from '../src/schemas/answers.ts';
 import type { cardAnswer } from '../src/schemas/card-schema.ts';
+import type { careAnswer } from '../src/schemas/care-schema.ts';
 import type { gap } from '../src/schemas/gap-schema.ts';
 import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
@@ -35,6 +37,7 @@ const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof planAnswer>, PlanAnswer>,
   true satisfies Same<z.output<typeof whyAnswer>, WhyAnswer>,
   true satisfies Same<z.output<typeof simulateAnswer>, SimulateAnswer>,
+  true satisfies Same<z.output<typeof careAnswer>, ReadyAnswer>,
   true satisfies Same<z.output<typeof gap>, GapAnswer>,
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
   true satisfies Same<z.output<typeof wireAnswer>, WireAnswer>,

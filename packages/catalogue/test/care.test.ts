@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { BELONGINGS } from '../src/belongings/all.ts';
 import { CARE_RULE_BY_ID, CARE_RULES } from '../src/care/all.ts';
+import { AT_STAKE, AT_STAKE_BASIS } from '../src/care/at-stake.ts';
+import { SELF_DISCHARGES } from '../src/care/self-discharge-of.ts';
 
 describe('care rules', () => {
   it('use each id once, and say what to do', () => {
@@ -40,6 +42,30 @@ describe('care rules', () => {
         expect(shelfYears.openedYears, id).toBeLessThanOrEqual(shelfYears.sealed[0]);
       }
     }
+  });
+
+  it('say how long they take, and name what holds charge in the table of self-discharge', () => {
+    for (const { id, minutes } of CARE_RULES) expect(minutes, id).toBeGreaterThan(0);
+    const known = new Map(SELF_DISCHARGES.map((s) => [s.rule, s]));
+    for (const { id, storage } of CARE_RULES)
+      if (storage?.chargePct !== undefined) expect(known.has(id), id).toBe(true);
+    for (const { rule, perMonth } of known.values()) {
+      expect(CARE_RULE_BY_ID.has(rule), rule).toBe(true);
+      expect(perMonth[0]).toBeGreaterThan(0);
+      expect(perMonth[1]).toBeGreaterThanOrEqual(perMonth[0]);
+      expect(perMonth[1]).toBeLessThan(0.1);
+    }
+    // The table of self-discharge: lead-acid 4 to 6 % a month.
+    expect(known.get('jump-pack-lead')?.perMonth).toEqual([0.04, 0.06]);
+  });
+
+  it('rank what neglect puts at stake: useless before expired before unlooked at', () => {
+    const { useless, expiry, service, check } = AT_STAKE;
+    expect(useless).toBe(1);
+    expect(useless).toBeGreaterThan(expiry);
+    expect(expiry).toBeGreaterThan(service);
+    expect(service).toBeGreaterThan(check);
+    expect(AT_STAKE_BASIS.kind).toBe('estimate');
   });
 
   it('give lithium and aerosol belongings a rule of their own', () => {
