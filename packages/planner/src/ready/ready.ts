@@ -4,7 +4,6 @@ import type { CareDue } from '@waymend/core/caring/due';
 import { readinessOf } from '@waymend/core/caring/readiness';
 import type { Readiness } from '@waymend/core/caring/readiness';
 import { basisText } from '@waymend/core/failing/basis-text';
-import type { Garage } from '@waymend/garage/record/schema';
 import { loanLedger } from '@waymend/garage/road/loans';
 import type { PlanAnswer } from '../answer/plan-answer.ts';
 import type { DueAnswer, OwnLogAnswer, ReadyAnswer } from '../answer/ready-answer.ts';
@@ -75,16 +74,6 @@ export function readyAnswer(
     loans: loanLedger(garage, ask.today),
     ownLog: logAnswer(ownLog(garage, trip.vehicle, vehicle, features, trade)),
   };
-}
-
-/** Dues of belongings without a plan: the whole garage, or whatever is named. */
-export function dueAnswers(
-  garage: Garage,
-  belongings: readonly string[],
-  ask: CareAsk,
-  trade: Trade,
-): readonly DueAnswer[] {
-  return careDues(garage, belongings, ask, trade).map(dueAnswer);
 }
 
 function dueAnswer(due: CareDue): DueAnswer {
