@@ -1,4 +1,5 @@
 import type { PieceIndex } from '../choosing/problem.ts';
+import { sortedDistinct } from '../choosing/sorted.ts';
 import { betterOf, isAtLeast } from './grade.ts';
 import type { Grade } from './scene.ts';
 
@@ -13,8 +14,8 @@ export class GradedPieces {
 
   /** Pieces of this grade or better, in the order of the table. */
   atLeast(grade: Grade): readonly PieceIndex[] {
-    return [...this.best]
-      .flatMap(([piece, own]) => (isAtLeast(own, grade) ? [piece] : []))
-      .sort((a, b) => a - b);
+    const good: PieceIndex[] = [];
+    for (const [piece, own] of this.best) if (isAtLeast(own, grade)) good.push(piece);
+    return sortedDistinct(good);
   }
 }

@@ -1,4 +1,5 @@
 import type { Need, NeedIndex, PieceIndex, Way } from '../choosing/problem.ts';
+import { sortedDistinct } from '../choosing/sorted.ts';
 
 /** A need at each grade or better; null where nothing on the table meets it. */
 export type Met = NeedIndex | null;
@@ -31,18 +32,25 @@ export class NeedGraph {
       const tidy = this.tidied(way);
       distinct.set(keyOf(tidy), tidy);
     }
-    const always = distinct.get(keyOf({ pieces: [], needs: [] }));
-    const kept = always === undefined ? withoutLonger(distinct) : [always];
+    const always = distinct.get(NOTHING);
+    if (always !== undefined) return this.anyOf([NOTHING], [always]);
+    dropLonger(distinct);
+    const kept = [...distinct.values()];
     const [first] = kept;
     if (first === undefined) return null;
     const [only] = first.needs;
     if (kept.length === 1 && first.pieces.length === 0 && first.needs.length === 1 && only !== undefined)
       return only;
-    return this.add(`any ${kept.map(keyOf).sort().join('|')}`, { kind: 'any', ways: kept });
+    return this.anyOf([...distinct.keys()], kept);
   }
 
   anyPiece(pieces: readonly PieceIndex[]): Met {
-    return this.any(pieces.map((piece) => ({ pieces: [piece], needs: [] })));
+    const distinct = [...new Set(pieces)];
+    if (distinct.length === 0) return null;
+    // Single pieces are tidy as they are.
+    const keys = distinct.map((piece) => `${piece};`);
+    const known = this.known.get(keyOfAny(keys));
+    return known ?? this.anyOf(keys, distinct.map((piece) => ({ pieces: [piece], needs: [] })));
   }
 
   /** Met when all are; null when one cannot be. No needs: always met. */
@@ -139,18 +147,22 @@ export class NeedGraph {
 
   /** A way with its doubles gone and needs of a single way written out. */
   private tidied(way: Way): Way {
-    const pieces = new Set(way.pieces);
-    const needs = new Set<NeedIndex>();
+    const pieces = [...way.pieces];
+    const needs: NeedIndex[] = [];
     for (const index of way.needs) {
       const need = this.at(index);
-      const [only] = need.kind === 'any' && need.ways.length === 1 ? need.ways : [];
-      if (only === undefined || this.named.has(index)) needs.add(index);
+      const only = need.kind === 'any' && need.ways.length === 1 ? need.ways[0] : undefined;
+      if (only === undefined || this.named.has(index)) needs.push(index);
       else {
-        for (const piece of only.pieces) pieces.add(piece);
-        for (const smaller of only.needs) needs.add(smaller);
+        pieces.push(...only.pieces);
+        needs.push(...only.needs);
       }
     }
-    return { pieces: ascending(pieces), needs: ascending(needs) };
+    return { pieces: sortedDistinct(pieces), needs: sortedDistinct(needs) };
+  }
+
+  private anyOf(keys: readonly string[], ways: readonly Way[]): NeedIndex {
+    return this.add(keyOfAny(keys), { kind: 'any', ways });
   }
 
   private add(key: string, need: Need): NeedIndex {
@@ -162,29 +174,35 @@ export class NeedGraph {
   }
 }
 
+/** Key of a way with nothing in it. */
+const NOTHING = ';';
+
 /** Drops ways that hold a piece or a need which alone is a way already. */
-function withoutLonger(ways: ReadonlyMap<string, Way>): Way[] {
-  const alone = new Set<string>();
-  for (const [key, way] of ways) if (way.pieces.length + way.needs.length === 1) alone.add(key);
-  if (alone.size === 0) return [...ways.values()];
-  return [...ways.values()].filter(
-    (way) =>
-      way.pieces.length + way.needs.length === 1 ||
-      !(
-        way.pieces.some((piece) => alone.has(keyOf({ pieces: [piece], needs: [] }))) ||
-        way.needs.some((need) => alone.has(keyOf({ pieces: [], needs: [need] })))
-      ),
-  );
+function dropLonger(ways: Map<string, Way>): void {
+  const pieces = new Set<PieceIndex>();
+  const needs = new Set<NeedIndex>();
+  for (const way of ways.values()) {
+    if (way.pieces.length + way.needs.length !== 1) continue;
+    for (const piece of way.pieces) pieces.add(piece);
+    for (const need of way.needs) needs.add(need);
+  }
+  if (pieces.size + needs.size === 0) return;
+  for (const [key, way] of ways) {
+    if (way.pieces.length + way.needs.length === 1) continue;
+    if (way.pieces.some((piece) => pieces.has(piece)) || way.needs.some((need) => needs.has(need)))
+      ways.delete(key);
+  }
 }
 
 function keyOf(way: Way): string {
   return `${way.pieces.join(',')};${way.needs.join(',')}`;
 }
 
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
+/** The same for the same ways in any order. */
+function keyOfAny(keys: readonly string[]): string {
+  return `any ${[...keys].sort().join('|')}`;
 }
 
-function ascending(numbers: ReadonlySet<number>): number[] {
-  return [...numbers].sort((a, b) => a - b);
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }

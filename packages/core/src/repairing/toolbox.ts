@@ -30,8 +30,11 @@ export class Toolbox {
   }
 
   of<K extends OfferKind>(kind: K): readonly Held<K>[] {
-    const is = (held: AnyHeld): held is Held<K> => held.offer.kind === kind;
-    return (this.byKind.get(kind) ?? []).filter(is);
+    const list = this.byKind.get(kind) ?? [];
+    const are = (held: readonly AnyHeld[]): held is readonly Held<K>[] =>
+      held.every(({ offer }) => offer.kind === kind);
+    if (!are(list)) throw new Error(`something else is kept among what is of kind ${kind}`);
+    return list;
   }
 
   /** Lines that give a function, with any `of`. */

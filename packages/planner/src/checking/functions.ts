@@ -1,6 +1,5 @@
 import type { FunctionNeed, Grade, Together } from '@waymend/core/repairing/scene';
 import type { Bench } from './bench.ts';
-import { held } from './bench.ts';
 import type { Mark } from './marks.ts';
 import { best, rank, worst } from './marks.ts';
 
@@ -20,8 +19,7 @@ export interface Giver {
 
 /** Every piece that gives this function, once per matching line of its list. */
 export function functionPieces(bench: Bench, need: FunctionNeed): readonly Giver[] {
-  return held(bench, 'does').flatMap(({ piece, offer }) => {
-    if (offer.fn !== need.fn) return [];
+  return (bench.byFunction.get(need.fn) ?? []).flatMap(({ piece, offer }) => {
     // A need that names no `of` takes the plain function or any `of`; one that names it takes that and no other.
     if (need.of !== undefined && offer.of !== need.of) return [];
     // No jack ever holds a vehicle that somebody is under, whatever its entry says (M4).

@@ -1,4 +1,5 @@
 import type { Aim, Problem } from '../problem.ts';
+import { sortedDistinct } from '../sorted.ts';
 
 /**
  * A problem while it is being reduced. Pieces and needs are written as one kind of number, an atom: piece p is p, need n
@@ -169,32 +170,25 @@ export function draftOf(problem: Problem, aim: Aim, standing?: Standing): Draft 
  */
 export function resolve(draft: Draft, atoms: readonly Atom[]): Atom[] | null {
   const found: Atom[] = [];
-  const todo = [...atoms];
-  for (let atom = todo.pop(); atom !== undefined; atom = todo.pop()) {
+  return gather(draft, atoms, found) ? sortedDistinct(found) : null;
+}
+
+/** False when one of the atoms cannot hold. */
+function gather(draft: Draft, atoms: readonly Atom[], found: Atom[]): boolean {
+  for (const atom of atoms) {
     switch (draft.state[atom]) {
       case IN:
         break;
       case OUT:
-        return null;
+        return false;
       case REPLACED:
-        todo.push(...(draft.standsFor.get(atom) ?? []));
+        if (!gather(draft, draft.standsFor.get(atom) ?? [], found)) return false;
         break;
       default:
         found.push(atom);
     }
   }
-  return sortedDistinct(found);
-}
-
-export function sortedDistinct(values: number[]): number[] {
-  values.sort((a, b) => a - b);
-  let kept = 0;
-  for (let i = 0; i < values.length; i++) {
-    const value = values[i] ?? 0;
-    if (i === 0 || value !== values[kept - 1]) values[kept++] = value;
-  }
-  values.length = kept;
-  return values;
+  return true;
 }
 
 /** `small` within `large`, both sorted. */

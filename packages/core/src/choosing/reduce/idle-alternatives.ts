@@ -1,4 +1,5 @@
-import { addNeed, sortedDistinct } from './draft.ts';
+import { sortedDistinct } from '../sorted.ts';
+import { addNeed } from './draft.ts';
 import type { Atom, Draft } from './draft.ts';
 import type { Implications } from './implied.ts';
 

@@ -144,6 +144,7 @@ export function needsAsAtoms({ pieces, needs }: Problem): DraftNeed[] {
  */
 export function dropImplied(implications: Implications, atoms: readonly Atom[]): Atom[] {
   const kept = [...atoms];
+  if (kept.length < 2) return kept;
   for (let i = kept.length - 1; i >= 0; i--) {
     const b = kept[i] ?? 0;
     const others = kept.filter((_, at) => at !== i);

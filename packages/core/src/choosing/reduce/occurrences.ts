@@ -23,9 +23,8 @@ export function occurrences(draft: Draft): Occurrences {
   // A list with something in it that stays home is never complete: it neither counts nor stands in for another.
   const live = (atoms: readonly Atom[]): boolean => atoms.every((atom) => draft.state[atom] !== OUT);
   const note = (atoms: readonly Atom[], rivals: readonly (readonly Atom[])[]): void => {
-    for (const atom of atoms) {
-      if (atom < pieceCount && draft.state[atom] === OPEN) of[atom]?.push({ atoms, rivals });
-    }
+    const one = { atoms, rivals };
+    for (const atom of atoms) if (atom < pieceCount && draft.state[atom] === OPEN) of[atom]?.push(one);
   };
   for (const n of askedNeeds(draft)) {
     const need = draft.needs[n];

@@ -1,5 +1,5 @@
 import { resolve, within } from './draft.ts';
-import type { Draft, DraftOption } from './draft.ts';
+import type { Atom, Draft, DraftOption } from './draft.ts';
 import { dropImplied } from './implied.ts';
 import type { Implications } from './implied.ts';
 
@@ -20,13 +20,21 @@ import type { Implications } from './implied.ts';
  */
 export function simplifyOptions(draft: Draft, implications: Implications): void {
   const events: DraftOption[][] = [];
-  const must = new Set(draft.must);
+  // Whether `must` holds or implies an atom: asked of the same few atoms by hundreds of options.
+  const held = new Map<Atom, boolean>(draft.must.map((atom) => [atom, true]));
+  const holds = (atom: Atom): boolean => {
+    const before = held.get(atom);
+    if (before !== undefined) return before;
+    const answer = implications.allImply(draft.must, atom);
+    held.set(atom, answer);
+    return answer;
+  };
   for (const event of draft.events) {
     let options: DraftOption[] = [];
     for (const { atoms, gain } of event) {
       const left = gain > 0 ? resolve(draft, atoms) : null;
       if (!left) continue;
-      const unmet = left.filter((atom) => !must.has(atom) && !implications.allImply(draft.must, atom));
+      const unmet = left.filter((atom) => !holds(atom));
       options.push({ atoms: dropImplied(implications, unmet), gain });
     }
     const free = options.reduce(

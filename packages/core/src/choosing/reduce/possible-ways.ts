@@ -38,9 +38,11 @@ export function keepPossibleWays(draft: Draft, n: number, must: ReadonlySet<numb
   }
   const ways: number[][] = [];
   for (const way of need.ways) {
-    const left = resolve(draft, way)?.filter((one) => !must.has(one));
-    if (left?.length === 0) return decide(IN);
-    if (left) ways.push(left);
+    const left = resolve(draft, way);
+    if (!left) continue;
+    const asked = left.some((one) => must.has(one)) ? left.filter((one) => !must.has(one)) : left;
+    if (asked.length === 0) return decide(IN);
+    ways.push(asked);
   }
   need.ways = ways;
   return ways.length === 0 ? decide(OUT) : true;

@@ -45,41 +45,30 @@ function dropHeavyOptions(draft: Draft, row: number, room: number): void {
   const { pieceCount } = draft;
   const weightOf = (p: number): number =>
     draft.state[p] === OPEN ? (draft.pieces[p]?.weights[row] ?? 0) : 0;
-  /** Weight of the pieces named in a list, and the most any single need in it adds on top. */
-  const lightest = (atoms: readonly Atom[], named: ReadonlySet<Atom>): number => {
-    let sum = 0;
-    let mostByNeed = 0;
-    for (const atom of atoms) {
-      if (atom < pieceCount) sum += named.has(atom) ? 0 : weightOf(atom);
-      else mostByNeed = Math.max(mostByNeed, lightestWay(atom - pieceCount, named));
-    }
-    return sum + mostByNeed;
-  };
-  const lightestWay = (n: number, named: ReadonlySet<Atom>): number => {
+  /** Least weight, beyond the pieces in `named`, of any way of meeting the need. */
+  const lightestWay = (n: number, named: readonly Atom[]): number => {
     const need = draft.needs[n];
     if (need?.kind !== 'any') return 0;
     let best = Infinity;
     for (const way of need.ways) {
       let sum = 0;
-      for (const atom of way) if (atom < pieceCount && !named.has(atom)) sum += weightOf(atom);
+      for (const atom of way) if (atom < pieceCount && !named.includes(atom)) sum += weightOf(atom);
       best = Math.min(best, sum);
     }
     return best === Infinity ? 0 : best;
   };
-  const none: ReadonlySet<Atom> = new Set();
+  /** Of the pieces an option names, and the most any single need in it adds on top. */
+  const lightest = (atoms: readonly Atom[]): number => {
+    let sum = 0;
+    let mostByNeed = 0;
+    for (const atom of atoms) {
+      if (atom < pieceCount) sum += weightOf(atom);
+      else mostByNeed = Math.max(mostByNeed, lightestWay(atom - pieceCount, atoms));
+    }
+    return sum + mostByNeed;
+  };
   draft.events = draft.events.map((event) => {
-    const kept = event.filter(({ atoms }) => {
-      const named = new Set(atoms.filter((atom) => atom < pieceCount));
-      const direct = lightest([...named], none);
-      return (
-        direct +
-          lightest(
-            atoms.filter((atom) => atom >= pieceCount),
-            named,
-          ) <=
-        room
-      );
-    });
+    const kept = event.filter(({ atoms }) => lightest(atoms) <= room);
     draft.changes += event.length - kept.length;
     return kept;
   });
