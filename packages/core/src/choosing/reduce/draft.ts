@@ -207,24 +207,29 @@ export function takeAlong(draft: Draft, p: number): void {
   if (draft.state[p] !== OPEN) return;
   draft.state[p] = IN;
   draft.changes++;
-  settleReady(draft);
+  settle(draft, p);
+}
+
+/** Settles all pieces that come along and can be: asked again when how pieces are had has been decided. */
+export function settleReady(draft: Draft): void {
+  for (let p = 0; p < draft.pieceCount; p++) settle(draft, p);
 }
 
 /**
- * Takes the weights of pieces that come off the limits. A piece whose purchase is still a choice, or whose set is, waits
- * and goes on as a pinned piece.
+ * Takes the weights of a piece that comes along off the limits. A piece whose purchase is still a choice, or whose set is,
+ * waits and goes on as a pinned piece.
  */
-export function settleReady(draft: Draft): void {
-  draft.pieces.forEach((piece, p) => {
-    if (draft.state[p] !== IN || piece.settled || piece.supply !== null || piece.wholes.length > 0) return;
-    piece.settled = true;
-    draft.changes++;
-    draft.grams += piece.grams;
-    draft.cents += piece.cents;
-    draft.pieceTotal += piece.count;
-    draft.limits.forEach((limit, row) => {
-      limit.room -= piece.weights[row] ?? 0;
-    });
+function settle(draft: Draft, p: number): void {
+  const piece = draft.pieces[p];
+  if (draft.state[p] !== IN || !piece) return;
+  if (piece.settled || piece.supply !== null || piece.wholes.length > 0) return;
+  piece.settled = true;
+  draft.changes++;
+  draft.grams += piece.grams;
+  draft.cents += piece.cents;
+  draft.pieceTotal += piece.count;
+  draft.limits.forEach((limit, row) => {
+    limit.room -= piece.weights[row] ?? 0;
   });
 }
 
