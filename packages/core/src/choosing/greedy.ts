@@ -29,8 +29,8 @@ export function addJobs(bench: Workbench, price: Float64Array, untilLoss = -Infi
   const blocked = new Uint8Array(optionGain.length);
   const bestOption = new Int32Array(MEASURED);
   const bestRatio = new Float64Array(MEASURED);
+  bench.priceNeeds(price);
   while (state.loss > untilLoss) {
-    bench.priceNeeds(price);
     let candidates = 0;
     for (let o = 0; o < optionGain.length; o++) {
       if (blocked[o] === 1) continue;
@@ -58,12 +58,21 @@ export function addJobs(bench: Workbench, price: Float64Array, untilLoss = -Infi
       }
     }
     if (candidates === 0) return;
-    takeBest(bench, price, bestOption.subarray(0, candidates), blocked);
+    const taken = takeBest(bench, price, bestOption.subarray(0, candidates), blocked);
+    if (taken) bench.repriceNeeds(price, taken);
   }
 }
 
-/** Measures the candidates by really adding them; keeps the best that fits and blocks those that do not. */
-function takeBest(bench: Workbench, price: Float64Array, candidates: Int32Array, blocked: Uint8Array): void {
+/**
+ * Measures the candidates by really adding them; keeps the best that fits and blocks those that do not. Returns the pieces
+ * that came along.
+ */
+function takeBest(
+  bench: Workbench,
+  price: Float64Array,
+  candidates: Int32Array,
+  blocked: Uint8Array,
+): ReadonlySet<number> | null {
   const { state, optionNeedStart, optionNeed } = bench;
   let best: Set<number> | null = null;
   let bestRatio = 0;
@@ -87,6 +96,7 @@ function takeBest(bench: Workbench, price: Float64Array, candidates: Int32Array,
     }
   }
   for (const p of best ?? []) bench.carry(p);
+  return best;
 }
 
 /** Leaves pieces, heaviest first, as long as `must` and all limits hold and the loss stays at or below `keepLoss`. */

@@ -40,6 +40,8 @@ export class Workbench {
   /** Cheapest completion of each need at the prices last given to `priceNeeds`, and the way it takes. */
   readonly needPrice: Float64Array;
   readonly needWay: Int32Array;
+  /** 1 where a need must be priced anew; all 0 between calls. */
+  private readonly stale: Uint8Array;
 
   constructor(reduced: Reduced) {
     const { problem } = reduced;
@@ -100,6 +102,7 @@ export class Workbench {
     this.optionNeed = Int32Array.from(optionNeed);
     this.needPrice = new Float64Array(problem.needs.length);
     this.needWay = new Int32Array(problem.needs.length);
+    this.stale = new Uint8Array(problem.needs.length);
   }
 
   /** Cap on the grams of the reduced problem's own pieces and cases. */
@@ -150,33 +153,62 @@ export class Workbench {
 
   /** Price of meeting each need from here, ascending, so that smaller needs are priced first. Shared pieces count twice. */
   priceNeeds(price: Float64Array): void {
-    const { state, pieceCount, wayStart, atomStart, atom, needPrice, needWay } = this;
-    const { needs } = this.reduced.problem;
-    for (let n = 0; n < needPrice.length; n++) {
-      needWay[n] = -1;
-      if (state.needMet(n)) {
-        needPrice[n] = 0;
-        continue;
+    for (let n = 0; n < this.needPrice.length; n++) this.needPrice[n] = this.priceOf(n, price);
+  }
+
+  /**
+   * The same after `pieces` were carried or left, at the same prices as before: only needs that name one of them, or a need
+   * whose price has changed, can cost something else now.
+   */
+  repriceNeeds(price: Float64Array, pieces: Iterable<number>): void {
+    const { stale, needPrice } = this;
+    const { pieceWays, pieceEnough, needWays, wayNeed } = this.compiled;
+    let first = needPrice.length;
+    for (const p of pieces) {
+      for (let i = pieceWays.start[p] ?? 0, end = pieceWays.start[p + 1] ?? 0; i < end; i++) {
+        const n = wayNeed[pieceWays.item[i] ?? 0] ?? 0;
+        stale[n] = 1;
+        if (n < first) first = n;
       }
-      const need = needs[n];
-      if (need?.kind === 'enough') {
-        needPrice[n] = this.enoughPieces(n, price).reduce((sum, p) => sum + (price[p] ?? 0), 0);
-        continue;
+      for (let i = pieceEnough.start[p] ?? 0, end = pieceEnough.start[p + 1] ?? 0; i < end; i++) {
+        const n = pieceEnough.item[i] ?? 0;
+        stale[n] = 1;
+        if (n < first) first = n;
       }
-      let best = Infinity;
-      for (let w = wayStart[n] ?? 0, end = wayStart[n + 1] ?? 0; w < end; w++) {
-        let sum = 0;
-        for (let i = atomStart[w] ?? 0, last = atomStart[w + 1] ?? 0; i < last && sum < best; i++) {
-          const a = atom[i] ?? 0;
-          if (a >= pieceCount) sum += needPrice[a - pieceCount] ?? Infinity;
-          else if (state.carried[a] !== 1) sum += price[a] ?? 0;
-        }
-        if (sum >= best) continue;
-        best = sum;
-        needWay[n] = w;
-      }
-      needPrice[n] = best;
     }
+    for (let n = first; n < needPrice.length; n++) {
+      if (stale[n] !== 1) continue;
+      stale[n] = 0;
+      const before = needPrice[n];
+      const now = this.priceOf(n, price);
+      if (now === before) continue;
+      needPrice[n] = now;
+      // Larger needs come later, so they are still ahead.
+      for (let i = needWays.start[n] ?? 0, end = needWays.start[n + 1] ?? 0; i < end; i++)
+        stale[wayNeed[needWays.item[i] ?? 0] ?? 0] = 1;
+    }
+  }
+
+  /** Cheapest completion of a need at the prices of smaller ones; notes the way it takes. */
+  private priceOf(n: number, price: Float64Array): number {
+    const { state, pieceCount, wayStart, atomStart, atom, needPrice, needWay } = this;
+    needWay[n] = -1;
+    if (state.needMet(n)) return 0;
+    if (this.reduced.problem.needs[n]?.kind === 'enough')
+      return this.enoughPieces(n, price).reduce((sum, p) => sum + (price[p] ?? 0), 0);
+    let best = Infinity;
+    for (let w = wayStart[n] ?? 0, end = wayStart[n + 1] ?? 0; w < end; w++) {
+      let sum = 0;
+      for (let i = atomStart[w] ?? 0, last = atomStart[w + 1] ?? 0; i < last && sum < best; i++) {
+        const a = atom[i] ?? 0;
+        if (a >= pieceCount) sum += needPrice[a - pieceCount] ?? Infinity;
+        else if (state.carried[a] !== 1) sum += price[a] ?? 0;
+      }
+      if (sum >= best) continue;
+      best = sum;
+      needWay[n] = w;
+    }
+    return best;
   }
 
   /** Pieces still missing for the cheapest completion of a need, added to `into`. */
