@@ -19,13 +19,16 @@ export function openHighsSession(
   // What the model is now, to build it anew when the module had to be replaced.
   let now: LinearModel = { ...model, rowLower: model.rowLower.slice(), rowUpper: model.rowUpper.slice() };
   let closed = false;
+  /** As it stands in the live model; options are looked up by name, which takes time at every node. */
+  let limit = UNLIMITED;
 
   const attached = (highs: Highs): Model => {
     if (live && home === highs) return live;
     home = highs;
     live = highs.createModel(modelData(now, true));
     // Presolve would throw the basis away; the first solve is no slower without it at these sizes.
-    live.options.set({ ...EXACT, presolve: 'off' });
+    live.options.set({ ...EXACT, presolve: 'off', time_limit: UNLIMITED });
+    limit = UNLIMITED;
     return live;
   };
   const whenAttached = (change: (to: Model) => void): void => {
@@ -34,6 +37,7 @@ export function openHighsSession(
 
   return {
     setCost(cost) {
+      if (areEqual(cost, now.cost)) return;
       now = { ...now, cost: cost.slice() };
       whenAttached((to) => to.changeColsCost({ kind: 'range', from: 0, to: cost.length - 1 }, cost));
     },
@@ -43,6 +47,7 @@ export function openHighsSession(
       whenAttached((to) => to.changeRowBounds(row, lower, upper));
     },
     setColumnBounds(lower, upper) {
+      if (areEqual(lower, now.lower) && areEqual(upper, now.upper)) return;
       now = { ...now, lower: lower.slice(), upper: upper.slice() };
       whenAttached((to) =>
         to.changeColsBounds({ kind: 'range', from: 0, to: lower.length - 1 }, lower, upper),
@@ -53,8 +58,11 @@ export function openHighsSession(
       if (now.cost.length === 0) return withoutColumns(now, {});
       return guarded((highs) => {
         const to = attached(highs);
-        to.raw.zeroAllClocks();
-        to.options.set('time_limit', options.timeLimit ?? UNLIMITED);
+        const { timeLimit = UNLIMITED } = options;
+        // The limit counts from the clock's last zero.
+        if (timeLimit < UNLIMITED) to.raw.zeroAllClocks();
+        if (timeLimit !== limit) to.options.set('time_limit', timeLimit);
+        limit = timeLimit;
         to.run(callbacks(highs, options));
         const answer = relaxedAnswer(highs, to);
         if (answer.kind !== 'failed') return answer;
@@ -70,4 +78,8 @@ export function openHighsSession(
       live = null;
     },
   };
+}
+
+function areEqual(a: Float64Array, b: Float64Array): boolean {
+  return a.length === b.length && a.every((value, i) => value === b[i]);
 }

@@ -24,7 +24,7 @@ export function meetMust(bench: Workbench, price: Float64Array): void {
  * missing pieces gain most per price, as long as it fits and the loss is above `untilLoss`.
  */
 export function addJobs(bench: Workbench, price: Float64Array, untilLoss = -Infinity): void {
-  const { compiled, state, optionNeedStart, optionNeed, needPrice } = bench;
+  const { compiled, state, optionPrice } = bench;
   const { optionEvent, optionGain } = compiled;
   const blocked = new Uint8Array(optionGain.length);
   const bestOption = new Int32Array(MEASURED);
@@ -36,10 +36,7 @@ export function addJobs(bench: Workbench, price: Float64Array, untilLoss = -Infi
       if (blocked[o] === 1) continue;
       const gain = (optionGain[o] ?? 0) - state.gainOf(optionEvent[o] ?? 0);
       if (gain <= 0) continue;
-      let cost = 1e-9;
-      for (let i = optionNeedStart[o] ?? 0, end = optionNeedStart[o + 1] ?? 0; i < end; i++) {
-        cost += needPrice[optionNeed[i] ?? 0] ?? 0;
-      }
+      const cost = 1e-9 + (optionPrice[o] ?? 0);
       if (cost === Infinity) continue;
       let ratio = gain / cost;
       let option = o;

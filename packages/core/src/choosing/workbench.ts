@@ -40,6 +40,8 @@ export class Workbench {
   /** Cheapest completion of each need at the prices last given to `priceNeeds`, and the way it takes. */
   readonly needPrice: Float64Array;
   readonly needWay: Int32Array;
+  /** By option: the prices of its needs together. */
+  readonly optionPrice: Float64Array;
   /** 1 where a need must be priced anew; all 0 between calls. */
   private readonly stale: Uint8Array;
 
@@ -102,6 +104,7 @@ export class Workbench {
     this.optionNeed = Int32Array.from(optionNeed);
     this.needPrice = new Float64Array(problem.needs.length);
     this.needWay = new Int32Array(problem.needs.length);
+    this.optionPrice = new Float64Array(this.compiled.optionGain.length);
     this.stale = new Uint8Array(problem.needs.length);
   }
 
@@ -154,6 +157,7 @@ export class Workbench {
   /** Price of meeting each need from here, ascending, so that smaller needs are priced first. Shared pieces count twice. */
   priceNeeds(price: Float64Array): void {
     for (let n = 0; n < this.needPrice.length; n++) this.needPrice[n] = this.priceOf(n, price);
+    for (let o = 0; o < this.optionPrice.length; o++) this.priceOption(o);
   }
 
   /**
@@ -162,7 +166,8 @@ export class Workbench {
    */
   repriceNeeds(price: Float64Array, pieces: Iterable<number>): void {
     const { stale, needPrice } = this;
-    const { pieceWays, pieceEnough, needWays, wayNeed } = this.compiled;
+    const { pieceWays, pieceEnough, needWays, needOptions, wayNeed } = this.compiled;
+    const staleOptions: number[] = [];
     let first = needPrice.length;
     for (const p of pieces) {
       for (let i = pieceWays.start[p] ?? 0, end = pieceWays.start[p + 1] ?? 0; i < end; i++) {
@@ -186,7 +191,17 @@ export class Workbench {
       // Larger needs come later, so they are still ahead.
       for (let i = needWays.start[n] ?? 0, end = needWays.start[n + 1] ?? 0; i < end; i++)
         stale[wayNeed[needWays.item[i] ?? 0] ?? 0] = 1;
+      for (let i = needOptions.start[n] ?? 0, end = needOptions.start[n + 1] ?? 0; i < end; i++)
+        staleOptions.push(needOptions.item[i] ?? 0);
     }
+    for (const o of staleOptions) this.priceOption(o);
+  }
+
+  private priceOption(o: number): void {
+    let sum = 0;
+    for (let i = this.optionNeedStart[o] ?? 0, end = this.optionNeedStart[o + 1] ?? 0; i < end; i++)
+      sum += this.needPrice[this.optionNeed[i] ?? 0] ?? 0;
+    this.optionPrice[o] = sum;
   }
 
   /** Cheapest completion of a need at the prices of smaller ones; notes the way it takes. */
