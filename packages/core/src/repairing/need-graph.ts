@@ -50,7 +50,13 @@ export class NeedGraph {
     // Single pieces are tidy as they are.
     const keys = distinct.map((piece) => `${piece};`);
     const known = this.known.get(keyOfAny(keys));
-    return known ?? this.anyOf(keys, distinct.map((piece) => ({ pieces: [piece], needs: [] })));
+    return (
+      known ??
+      this.anyOf(
+        keys,
+        distinct.map((piece) => ({ pieces: [piece], needs: [] })),
+      )
+    );
   }
 
   /** Met when all are; null when one cannot be. No needs: always met. */
