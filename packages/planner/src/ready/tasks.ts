@@ -11,7 +11,7 @@ import { WHOLE_KIT } from './care-dues.ts';
 const NOW: ReadonlySet<CareDue['when']> = new Set(['overdue', 'before-leaving', 'on-trip']);
 
 /** What care asks for before leaving, one task a belonging; at stake is the part of its worth that neglect loses (M10). */
-export function careTasks(dues: readonly CareDue[], plan: PlanAnswer): readonly ReadyTask[] {
+export function careTasks(dues: readonly CareDue[], plan: Pick<PlanAnswer, 'kit'>): readonly ReadyTask[] {
   const worth = new Map(plan.kit.items.map((item) => [item.id, item.worth]));
   const byThing = new Map<string, CareDue[]>();
   for (const due of dues) {
