@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, addMonths, addYears, dayNumber, daysBetween } from '../../src/caring/calendar.ts';
+import { addDays, addMonths, addYears, dayNumber, dayOf, daysBetween } from '../../src/caring/calendar.ts';
 import type { CareRuleFacts, CareThing, CareTime } from '../../src/caring/care-input.ts';
 import type { CareDue } from '../../src/caring/due.ts';
 import { duesOf } from '../../src/caring/due.ts';
@@ -48,6 +48,22 @@ describe('days', () => {
     expect(daysBetween('2026-03-01', '2027-03-01')).toBe(365);
     expect(dayNumber('1970-01-02')).toBe(1);
     expect(() => dayNumber('2026-3-1')).toThrow('not a day');
+  });
+});
+
+describe('days beside the calendar of the language', () => {
+  it('agree with it on every day of 1890 to 2110, and refuse days that are none', () => {
+    const first = Date.UTC(1890, 0, 1) / 86_400_000;
+    const last = Date.UTC(2110, 11, 31) / 86_400_000;
+    const wrong: number[] = [];
+    for (let n = first; n <= last; n++) {
+      const day = new Date(n * 86_400_000).toISOString().slice(0, 10);
+      if (dayOf(n) !== day || dayNumber(day) !== n) wrong.push(n);
+    }
+    expect(wrong).toEqual([]);
+    for (const none of ['2026-02-29', '2100-02-29', '2026-13-01', '2026-00-10', '2026-04-31'])
+      expect(() => dayNumber(none), none).toThrow('not a day');
+    expect(addMonths('2026-01-31', -2)).toBe('2025-11-30');
   });
 });
 
