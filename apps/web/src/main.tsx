@@ -8,7 +8,7 @@ import { PlanDesk } from './shell/plan-desk.ts';
 import { openSettings, showScheme } from './shell/settings.ts';
 import { StoresProvider } from './shell/stores.tsx';
 import { browserPort, watchVersions } from './shell/versions.ts';
-import { openWords } from './words/words.ts';
+import { openWords, sayIn } from './words/words.ts';
 import { READER } from './worker/belongings/reader-name.ts';
 import { PlannerClient } from './worker/client.ts';
 import './look/tokens.css';
@@ -33,7 +33,13 @@ darkQuery.addEventListener('change', () => show());
 
 const root = document.getElementById('sheet');
 if (root === null) throw new Error('the page has no sheet to draw on');
-const [opened] = await Promise.all([openBrowserRecord(window), openWords(), faces()]);
+const [opened] = await Promise.all([
+  openBrowserRecord(window),
+  openWords(settings.getState().wording),
+  faces(),
+]);
+// Offline for the first time the other words may not be there yet: the ones that are shown stay.
+settings.subscribe(() => void sayIn(settings.getState().wording).catch(() => undefined));
 const page = createRoot(root);
 if (opened.ok) {
   listenForDemo(window);

@@ -1,5 +1,6 @@
 import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
+import type { Wording } from '@waymend/planner/words/wording';
 import en from './en.json';
 
 /** The dotted keys of every text: 'trip.leg.name'. */
@@ -15,8 +16,10 @@ declare module 'i18next' {
   }
 }
 
+const AMERICAN = 'en-US';
+
 /** Every text of the screens is in one file for each language; numbers are formatted in ../format before they get here. */
-export async function openWords(): Promise<void> {
+export async function openWords(wording: Wording): Promise<void> {
   await i18next.use(initReactI18next).init({
     lng: 'en',
     fallbackLng: 'en',
@@ -24,4 +27,15 @@ export async function openWords(): Promise<void> {
     // React escapes what it shows.
     interpolation: { escapeValue: false },
   });
+  await sayIn(wording);
+}
+
+/** Changes the words while the page is open. American ones are a file of their own with only what differs, read when asked for. */
+export async function sayIn(wording: Wording): Promise<void> {
+  if (wording === 'american' && !i18next.hasResourceBundle(AMERICAN, 'translation')) {
+    const { default: american } = await import('./en-us.json');
+    i18next.addResourceBundle(AMERICAN, 'translation', american);
+  }
+  const language = wording === 'american' ? AMERICAN : 'en';
+  if (i18next.language !== language) await i18next.changeLanguage(language);
 }

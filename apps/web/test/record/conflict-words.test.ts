@@ -8,11 +8,12 @@ const GARAGE = {
 };
 
 it('a conflict says which thing and which field in words, and values by name', () => {
-  expect(titleOf(GARAGE, 'bags/roll', 'limitKg')).toBe('Blue roll: bears at most (kg)');
+  expect(titleOf(GARAGE, 'bags/roll', 'limitKg', 'british')).toBe('Blue roll: bears at most (kg)');
+  expect(titleOf(GARAGE, 'vehicles/gone', 'tyre', 'american')).toBe('gone: tires');
   expect(wordsOf(GARAGE, 'bag', 'roll')).toBe('Blue roll');
   expect(wordsOf(GARAGE, 'bag', 'gone')).toBe('gone');
   expect(wordsOf(GARAGE, 'bag', null)).toBe('nothing');
   expect(wordsOf(GARAGE, 'people', [])).toBe('nothing');
   expect(wordsOf(GARAGE, 'firstGrab', true)).toBe('yes');
-  expect(titleOf({ ...GARAGE, name: 'Mine' }, 'garage', 'units')).toBe('Mine: units');
+  expect(titleOf({ ...GARAGE, name: 'Mine' }, 'garage', 'units', 'british')).toBe('Mine: units');
 });

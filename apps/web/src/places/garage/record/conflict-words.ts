@@ -2,6 +2,8 @@ import { entityParts } from '@waymend/garage/log/change';
 import type { Collection } from '@waymend/garage/record/collections';
 import { fieldWords, valueWords } from '@waymend/garage/record/field-words';
 import type { Garage } from '@waymend/garage/record/schema';
+import type { Wording } from '@waymend/planner/words/wording';
+import { inWords } from '@waymend/planner/words/wording';
 
 /** Fields whose value is the id of another thing, or a list of such. */
 const POINTS_TO: Readonly<Record<string, Collection>> = {
@@ -18,9 +20,10 @@ const POINTS_TO: Readonly<Record<string, Collection>> = {
   trip: 'trips',
 };
 
-/** 'Ratchet 1/2: mass of one (g)': the thing by the name its owner gave it, the field in words. */
-export function titleOf(garage: Garage, entity: string, field: string): string {
-  return `${nameOf(garage, entity)}: ${fieldWords(entityParts(entity)?.collection ?? null, field)}`;
+/** 'Ratchet 1/2: mass of one (g)': the thing by the name its owner gave it, the field in the owner's words. */
+export function titleOf(garage: Garage, entity: string, field: string, wording: Wording): string {
+  const words = fieldWords(entityParts(entity)?.collection ?? null, field);
+  return `${nameOf(garage, entity)}: ${inWords(words, wording)}`;
 }
 
 /** A value in words; one that points to another thing by the name of that. */

@@ -4,7 +4,7 @@ import { clockOf } from '@waymend/garage/log/stamp';
 import { useTranslation } from 'react-i18next';
 import { Button } from '../../../look/button.tsx';
 import { Block } from '../../../look/parts.tsx';
-import { useRecord } from '../../../shell/stores.tsx';
+import { useRecord, useSettings } from '../../../shell/stores.tsx';
 import { nameOf, titleOf, wordsOf } from './conflict-words.ts';
 
 const WHEN = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
@@ -13,6 +13,7 @@ const WHEN = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 
 export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
   const { t } = useTranslation();
   const { garage, settle } = useRecord();
+  const { wording } = useSettings();
   return (
     <Block title={t('record.conflicts')} aside={t('record.conflictsAside')}>
       <ul className="conflicts">
@@ -20,7 +21,7 @@ export function Conflicts({ conflicts }: { conflicts: readonly Conflict[] }) {
           const title =
             field === EXISTS
               ? t('record.thereOrNot', { name: nameOf(garage, entity) })
-              : titleOf(garage, entity, field);
+              : titleOf(garage, entity, field, wording);
           return (
             <li key={`${entity} ${field}`} className="conflict">
               <h3>{title}</h3>
