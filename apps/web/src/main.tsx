@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { I18nProvider } from 'react-aria-components';
 import { App } from './app.tsx';
+import { PhotoStore } from './record/photos.ts';
 import { listenForDemo } from './shell/asked-for-demo.ts';
 import { openBrowserRecord } from './shell/browser-record.ts';
 import { PlanDesk } from './shell/plan-desk.ts';
@@ -51,6 +52,7 @@ if (opened.ok) {
           stores={{
             record: opened.value.record,
             shelf: opened.value.shelf,
+            photos: new PhotoStore(indexedDB, opened.value.shelf.openKey),
             client,
             reader,
             desk: new PlanDesk(client),

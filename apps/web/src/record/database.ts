@@ -7,9 +7,10 @@ const DATABASE = 'waymend';
 
 /**
  * Version 1: `garages` (by name), `changes` (batches of one step, by garage and the id of the first change), `meta` (by garage and key).
- * A later version adds its step below and leaves what is there.
+ * Version 2: `photos` (by garage and the place of a vehicle), which are no part of the record. A later version adds its step below and
+ * leaves what is there.
  */
-export const DATABASE_VERSION = 1;
+export const DATABASE_VERSION = 2;
 
 export type Database = IDBPDatabase;
 
@@ -54,6 +55,7 @@ function upgrade(database: IDBDatabase, oldVersion: number): void {
     database.createObjectStore('changes', { keyPath: ['garage', 'id'] });
     database.createObjectStore('meta', { keyPath: ['garage', 'key'] });
   }
+  if (oldVersion < 2) database.createObjectStore('photos', { keyPath: ['garage', 'place'] });
 }
 
 function unavailable(cause: unknown): Result<never> {

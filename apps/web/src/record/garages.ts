@@ -82,15 +82,18 @@ export async function createGarage(
     : ok(name);
 }
 
-/** Removes a garage with all its changes, for good: whoever calls this has asked. */
+/** Removes a garage with all its changes and photos, for good: whoever calls this has asked. */
 export async function removeGarage(factory: IDBFactory, name: string): Promise<Result<null>> {
   const opened = await openDatabase(factory);
   if (!opened.ok) return opened;
-  const tx = opened.value.transaction(['garages', 'changes', 'meta'], 'readwrite', { durability: 'strict' });
+  const tx = opened.value.transaction(['garages', 'changes', 'meta', 'photos'], 'readwrite', {
+    durability: 'strict',
+  });
   await Promise.all([
     tx.objectStore('garages').delete(name),
     tx.objectStore('changes').delete(rangeOf(name)),
     tx.objectStore('meta').delete(rangeOf(name)),
+    tx.objectStore('photos').delete(rangeOf(name)),
     tx.done,
   ]);
   opened.value.close();

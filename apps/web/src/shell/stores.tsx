@@ -1,5 +1,6 @@
 import { createContext, use, useSyncExternalStore } from 'react';
 import type { ReactNode } from 'react';
+import type { PhotoStore } from '../record/photos.ts';
 import type { PlannerClient } from '../worker/client.ts';
 import type { PlanDesk, PlanState } from './plan-desk.ts';
 import type { GarageShelf } from './garage-shelf.ts';
@@ -12,6 +13,8 @@ export interface Stores {
   readonly record: GarageRecord;
   /** The other garages of this browser. */
   readonly shelf: GarageShelf;
+  /** Of the garage that is open. */
+  readonly photos: PhotoStore;
   readonly client: PlannerClient;
   /** A second worker, for reading only: what is typed is understood while a proof runs in the first. */
   readonly reader: PlannerClient;

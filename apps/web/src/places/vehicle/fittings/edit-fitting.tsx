@@ -11,6 +11,10 @@ import { Sentence } from '../../../look/parts.tsx';
 import { QuantityField } from '../../../look/quantity-field.tsx';
 import { useRecord, useSettings, useStores } from '../../../shell/stores.tsx';
 import { removeFitting } from '../edits.ts';
+import { PhotoBox } from '../photo/photo-box.tsx';
+import { PhotoButton } from '../photo/photo-button.tsx';
+import { photoKey } from '../photo/photo-key.ts';
+import { usePhoto } from '../photo/use-photo.ts';
 import { useFacts } from '../use-facts.ts';
 import { dateOf, recordFitting } from './record-fitting.ts';
 import { entryOf, nearestOf, sizeText, typedOf } from './size-text.ts';
@@ -27,9 +31,10 @@ export function EditFitting({
 }) {
   const { t } = useTranslation();
   const { garage, edit } = useRecord();
-  const { today } = useStores();
+  const { today, photos } = useStores();
   const settings = useSettings();
   const facts = useFacts();
+  const photo = usePhoto(photoKey(vehicle, row));
   const first = typedOf(row.size);
   const [drive, setDrive] = useState(row.drive);
   const [typed, setTyped] = useState(first.typed);
@@ -129,6 +134,8 @@ export function EditFitting({
           <TextField label={t('fittings.who')} value={by} onChange={setBy} />
           <TextField label={t('fittings.note')} value={note} onChange={setNote} lines={2} />
         </div>
+        <div className="acts">{photo.url === null && <PhotoButton photo={photo} />}</div>
+        <PhotoBox photo={photo} title={title} />
         {odd && (
           <div role="alert" className="block">
             <Sentence strong>
@@ -156,6 +163,7 @@ export function EditFitting({
                 const id = row.fitting;
                 if (id === null) return;
                 void edit(t('fittings.forgot', { title }), (g) => removeFitting(g, id));
+                void photos.remove(photoKey(vehicle, row));
                 onClose();
               }}
             >

@@ -6,6 +6,10 @@ import { Caution } from '../../../look/parts.tsx';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
 import { dateOf, recordFitting } from '../fittings/record-fitting.ts';
 import { entryOf, nearestOf, sizeText, typedOf } from '../fittings/size-text.ts';
+import { PhotoBox } from '../photo/photo-box.tsx';
+import { PhotoButton } from '../photo/photo-button.tsx';
+import { photoKey } from '../photo/photo-key.ts';
+import { usePhoto } from '../photo/use-photo.ts';
 import { useFacts } from '../use-facts.ts';
 import { dangerOf, lookAt } from './look-at.ts';
 import { NumberPad } from './number-pad.tsx';
@@ -28,6 +32,7 @@ export function WalkPlace({
   const { garage, edit } = useRecord();
   const { today } = useStores();
   const facts = useFacts();
+  const photo = usePhoto(photoKey(vehicle, row));
   const [typed, setTyped] = useState('');
   const [unit, setUnit] = useState<'mm' | 'in'>(typedOf(row.size).unit);
   const entry = entryOf(row.drive);
@@ -54,8 +59,13 @@ export function WalkPlace({
   return (
     <div className="walk-place">
       <div className="walk-what">
-        <p className="quiet">{t(`walk.area.${row.area}`)}</p>
-        <h1>{title}</h1>
+        <div className="walk-top">
+          <div>
+            <p className="quiet">{t(`walk.area.${row.area}`)}</p>
+            <h1>{title}</h1>
+          </div>
+          {photo.url === null && <PhotoButton photo={photo} />}
+        </div>
         {danger !== null && (
           <Caution>
             <p>{danger}</p>
@@ -66,6 +76,7 @@ export function WalkPlace({
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>
+        <PhotoBox photo={photo} title={title} />
       </div>
       <div className="walk-hand">
         <div className="walk-value">
