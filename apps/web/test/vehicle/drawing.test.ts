@@ -56,6 +56,7 @@ describe('what is next on the walk', () => {
   const row = (place: string, status: FittingRow['status'] = 'assumed'): FittingRow => ({
     id: place,
     fitting: null,
+    added: false,
     place,
     title: place,
     position: null,

@@ -5,6 +5,7 @@ import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
 import { fittingList } from '@waymend/planner/views/fitting-list';
 import { describe, expect, it } from 'vitest';
 import {
+  addPlace,
   alwaysBring,
   changeVehicle,
   fittingId,
@@ -115,3 +116,30 @@ function rowsFitting() {
     }).fittings['one'] ?? { vehicle: '', place: '', status: 'assumed' as const, confirmed: false }
   );
 }
+
+describe('a place that the pattern lacks', () => {
+  it('is added as usual, counts in the list, and is taken away again', () => {
+    const before = demo();
+    const rows = rowsOf(before);
+    const place = SHIPPED_TRADE.places.find(({ id }) => rows.every((r) => r.place !== id));
+    if (place === undefined) throw new Error('the pickup has every place');
+    const after = addPlace(before, 'packer', { place: place.id, position: 'third axle' }, rows);
+    expect(garageFile.safeParse(after).success).toBe(true);
+    const row = rowsOf(after).find((r) => r.place === place.id);
+    expect(row).toMatchObject({ position: 'third axle', status: 'assumed', added: true });
+    expect(rowsOf(removeFitting(after, row?.fitting ?? ''))).toEqual(rows);
+  });
+
+  it('at a further position leaves the one that stood for all of them', () => {
+    const before = demo();
+    const rows = rowsOf(before);
+    const forAll = rows.find((r) => r.position === null && r.fitting === null);
+    if (forAll === undefined) throw new Error('nothing stands for every position');
+    const after = addPlace(before, 'packer', { place: forAll.place, position: 'second' }, rows);
+    const now = rowsOf(after).filter((r) => r.place === forAll.place);
+    expect(now.map((r) => [r.position, r.size, r.added])).toEqual([
+      [null, forAll.size, false],
+      ['second', now[1]?.size, true],
+    ]);
+  });
+});

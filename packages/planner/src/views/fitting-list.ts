@@ -19,6 +19,8 @@ export interface FittingRow {
   readonly id: string;
   /** Id of the record's fitting; null when nobody has recorded this place. */
   readonly fitting: string | null;
+  /** The owner added it: neither the pattern nor what the vehicle has says that it is there. */
+  readonly added: boolean;
   readonly place: string;
   readonly title: string;
   readonly position: string | null;
@@ -60,12 +62,17 @@ export function fittingList(
   const features = new Set<Feature>(featuresOf(vehicle, pattern));
   const joints = jointsOf(garage, vehicleId, vehicle, features, trade.places, pattern);
   if (!joints.ok) return joints;
+  const usual = jointsOf({ ...garage, fittings: {} }, vehicleId, vehicle, features, trade.places, pattern);
+  if (!usual.ok) return usual;
+  const isUsual = saidWithoutOwner(usual.value);
   const uses = usesOn(garage, vehicleId, tripId, trade);
   const order = new Map(trade.places.map((p, n) => [p.id as string, n]));
   const places = new Map(trade.places.map((p) => [p.id as string, p]));
   const rows = joints.value.flatMap((joint): FittingRow[] => {
     const place = places.get(joint.place);
-    return place === undefined ? [] : [row(joint, place, garage.fittings[joint.id], uses.get(joint.id))];
+    return place === undefined
+      ? []
+      : [row(joint, place, garage.fittings[joint.id], uses.get(joint.id), isUsual(joint))];
   });
   return ok(
     rows.sort(
@@ -75,6 +82,14 @@ export function fittingList(
         ((a.position ?? '') < (b.position ?? '') ? -1 : 1),
     ),
   );
+}
+
+/** Whether a joint would be there if the owner had recorded nothing; one without a position stands for every position. */
+function saidWithoutOwner(joints: readonly Joint[]): (joint: Joint) => boolean {
+  const places = new Set(joints.map(({ place }) => place));
+  const spots = new Set(joints.map(({ place, position }) => `${place}@${position ?? ''}`));
+  return ({ place, position }) =>
+    position === undefined ? places.has(place) : spots.has(`${place}@${position}`);
 }
 
 /** What the trip's jobs ask of this vehicle; a trip that cannot be planned for yet asks nothing. */
@@ -95,10 +110,12 @@ function row(
   place: Place,
   fitting: Fitting | undefined,
   use: JointUse | undefined,
+  isUsual: boolean,
 ): FittingRow {
   return {
     id: joint.id,
     fitting: fitting === undefined ? null : joint.id,
+    added: fitting !== undefined && !isUsual,
     place: joint.place,
     title: place.title,
     position: joint.position ?? null,

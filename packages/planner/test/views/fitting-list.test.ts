@@ -23,6 +23,38 @@ describe('the list of fittings', () => {
     for (const place of PLACES) expect(AREAS).toContain(areaOf(place, undefined));
   });
 
+  it('says which places only the owner has added', () => {
+    const vehicle = 'live-axle-wagon';
+    const usual = new Set(rows().map((r) => r.place));
+    const missing = PLACES.find(({ id }) => !usual.has(id));
+    if (missing === undefined) throw new Error('the wagon has every place');
+    expect(rows().some((r) => r.added)).toBe(false);
+    const fittings = {
+      extra: { vehicle, place: missing.id, position: 'middle' },
+      known: { vehicle, place: 'diff-fill-plug', position: 'rear', size: '24 mm', status: 'measured' },
+      third: { vehicle, place: 'diff-fill-plug', position: 'third axle' },
+    };
+    const list = rows({ fittings });
+    expect(list.filter((r) => r.added).map((r) => [r.fitting, r.position])).toEqual(
+      expect.arrayContaining([
+        ['extra', 'middle'],
+        ['third', 'third axle'],
+      ]) as unknown,
+    );
+    expect(list.filter((r) => r.added)).toHaveLength(2);
+    // What it takes is what such a place usually takes, until somebody looks.
+    expect(list.find((r) => r.fitting === 'extra')).toMatchObject({
+      size: missing.sizes[0],
+      status: 'assumed',
+    });
+    // The positions that were there before are there still.
+    expect(list.flatMap((r) => (r.place === 'diff-fill-plug' ? [r.position] : [])).sort()).toEqual([
+      'front',
+      'rear',
+      'third axle',
+    ]);
+  });
+
   it('shows what the owner recorded instead of what the pattern assumes, position by position', () => {
     const plain = rows().filter((r) => r.place === 'diff-fill-plug');
     expect(plain.map((r) => [r.position, r.size, r.status, r.fitting])).toEqual([

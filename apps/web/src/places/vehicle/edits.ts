@@ -71,6 +71,31 @@ export function putFitting(garage: Garage, id: string, fitting: Fitting): Garage
   return { ...garage, fittings: { ...garage.fittings, [id]: fitting } };
 }
 
+/** A place that is to be added to a vehicle, and those of it that are listed. */
+export interface Added {
+  readonly place: string;
+  readonly position: string | null;
+}
+
+/** Adds a place as usual until somebody looks. One that stood for every position of it is recorded too: it would go otherwise. */
+export function addPlace(
+  garage: Garage,
+  vehicle: string,
+  { place, position }: Added,
+  listed: readonly (Added & { readonly fitting: string | null })[],
+): Garage {
+  const put = (before: Garage, where: string | null) =>
+    putFitting(before, fittingId(before, vehicle, place, where), {
+      vehicle,
+      place,
+      ...(where === null ? {} : { position: where }),
+      status: 'assumed',
+      confirmed: false,
+    });
+  const forAll = listed.some((r) => r.place === place && r.position === null && r.fitting === null);
+  return put(position !== null && forAll ? put(garage, null) : garage, position);
+}
+
 /** Takes the owner's word on a place out again: then it is assumed once more. */
 export function removeFitting(garage: Garage, id: string): Garage {
   const { [id]: _, ...fittings } = garage.fittings;

@@ -162,12 +162,14 @@ export function EditFitting({
               onPress={() => {
                 const id = row.fitting;
                 if (id === null) return;
-                void edit(t('fittings.forgot', { title }), (g) => removeFitting(g, id));
+                void edit(t(row.added ? 'fittings.add.takenAway' : 'fittings.forgot', { title }), (g) =>
+                  removeFitting(g, id),
+                );
                 void photos.remove(photoKey(vehicle, row));
                 onClose();
               }}
             >
-              {t('fittings.forget')}
+              {t(row.added ? 'fittings.add.takeAway' : 'fittings.forget')}
             </Button>
           )}
         </div>

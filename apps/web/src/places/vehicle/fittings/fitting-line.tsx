@@ -29,6 +29,7 @@ export function FittingLine({ row, onOpen }: { row: FittingRow; onOpen: () => vo
           {t(`rail.status.${row.status}`)}
           {row.by !== null && ` ${t('fittings.by', { name: row.by })}`}
           {row.on !== null && `, ${row.on}`}
+          {row.added && `, ${t('fittings.add.mark')}`}
         </span>
       </Button>
     </li>

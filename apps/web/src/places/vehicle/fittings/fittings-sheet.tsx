@@ -6,6 +6,7 @@ import { Choice, TextField } from '../../../look/field.tsx';
 import { Sentence } from '../../../look/parts.tsx';
 import { useFittings } from '../use-fittings.ts';
 import { NoVehicle, useChosenVehicle, VehicleChoice } from '../vehicle-choice.tsx';
+import { AddPlace } from './add-place.tsx';
 import { EditFitting } from './edit-fitting.tsx';
 import { FittingLine } from './fitting-line.tsx';
 import './fittings.css';
@@ -27,6 +28,7 @@ export function FittingsSheet() {
   const [words, setWords] = useState('');
   const [shown, setShown] = useState(SHOWN);
   const [open, setOpen] = useState<{ readonly place: string; readonly position: string | null } | null>(null);
+  const [isAdding, setAdding] = useState(false);
   if (vehicle === null) return <NoVehicle title={t('fittings.title')} />;
   if (rows === null)
     return (
@@ -88,6 +90,20 @@ export function FittingsSheet() {
         <Button onPress={() => setShown(shown + SHOWN)}>
           {t('fittings.more', { count: found.length - shown })}
         </Button>
+      )}
+      <div className="acts">
+        <Button onPress={() => setAdding(true)}>{t('fittings.add.open')}</Button>
+      </div>
+      {isAdding && (
+        <AddPlace
+          vehicle={vehicle}
+          rows={rows}
+          onClose={() => setAdding(false)}
+          onAdded={(added) => {
+            setAdding(false);
+            setOpen(added);
+          }}
+        />
       )}
       {opened !== null && (
         <EditFitting key={opened.id} vehicle={vehicle} row={opened} onClose={() => setOpen(null)} />
