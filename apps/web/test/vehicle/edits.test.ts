@@ -14,6 +14,7 @@ import {
   removeBerth,
   removeFitting,
 } from '../../src/places/vehicle/edits.ts';
+import { stepped } from '../../src/places/vehicle/data/berth-step.ts';
 import { dateOf, recordFitting } from '../../src/places/vehicle/fittings/record-fitting.ts';
 
 function demo() {
@@ -142,4 +143,15 @@ describe('a place that the pattern lacks', () => {
       ['second', now[1]?.size, true],
     ]);
   });
+});
+
+it.each([
+  [1200, 'ArrowRight', false, 1210],
+  [1200, 'ArrowLeft', false, 1190],
+  [1200, 'ArrowRight', true, 1300],
+  [1200, 'PageDown', false, 1100],
+  [-1995, 'ArrowLeft', false, -2000],
+  [1200, 'a', false, null],
+])('a berth at %s mm goes with %s (Shift %s) to %s', (from, key, isLong, to) => {
+  expect(stepped(from, key, isLong)).toBe(to);
 });

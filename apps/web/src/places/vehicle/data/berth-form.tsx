@@ -7,6 +7,7 @@ import { SettledTextField } from '../../../look/settled-field.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import type { Berth, Loose } from '../edits.ts';
 import { changeBerth, removeBerth } from '../edits.ts';
+import { BERTH_RANGE_MM } from './berth-step.ts';
 
 /** One berth: its name, where it is, what it bears and holds. */
 export function BerthForm({
@@ -39,8 +40,8 @@ export function BerthForm({
           label={t('vehicle.berthX')}
           hint={t('vehicle.berthXHint')}
           unit={length}
-          least={-2000}
-          most={12000}
+          least={BERTH_RANGE_MM.least}
+          most={BERTH_RANGE_MM.most}
           value={berth.xMm}
           onChange={(xMm) => xMm !== null && onPlace(xMm)}
         />

@@ -14,6 +14,7 @@ import type { Berth } from '../edits.ts';
 import { putBerth } from '../edits.ts';
 import { useWide } from '../use-wide.ts';
 import { BerthForm } from './berth-form.tsx';
+import { BerthHandle } from './berth-handle.tsx';
 import { dragBerth } from './drag-berth.ts';
 
 /** Berths on the side view: drag one along, or type where it is. */
@@ -49,6 +50,8 @@ export function BerthsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
     onPick: setPicked,
     ghost: null,
   };
+  const at = layoutOf(drawing);
+  const spot = at.spots.find(({ id: one }) => one === picked);
   const place = (one: string, berth: Berth, xMm: number) =>
     void edit(t('vehicle.berthMoved', { name: berth.name, length: format.length(xMm) }), (g) =>
       putBerth(g, one, { ...berth, xMm }),
@@ -72,7 +75,7 @@ export function BerthsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
         onPointerDown={(event) => {
           if (chosen === undefined || figure.current === null) return;
           const [one, berth] = chosen;
-          dragBerth(event, figure.current, layoutOf(drawing), berth.xMm, {
+          dragBerth(event, figure.current, at, berth.xMm, {
             onMove: (xMm) => setDragged({ id: one, xMm }),
             onEnd: (xMm) => {
               setDragged(null);
@@ -82,6 +85,20 @@ export function BerthsBlock({ id, vehicle }: { id: string; vehicle: Vehicle }) {
         }}
       >
         <SideView {...drawing} />
+        {chosen !== undefined && spot !== undefined && (
+          <BerthHandle
+            name={chosen[1].name}
+            xMm={dragged?.id === chosen[0] ? dragged.xMm : chosen[1].xMm}
+            left={(spot.x / at.width) * 100}
+            top={(spot.y / at.height) * 100}
+            onMove={(xMm) => setDragged({ id: chosen[0], xMm })}
+            onEnd={() => {
+              if (dragged?.id !== chosen[0]) return;
+              setDragged(null);
+              if (dragged.xMm !== chosen[1].xMm) place(chosen[0], chosen[1], dragged.xMm);
+            }}
+          />
+        )}
       </figure>
       <div className="acts" role="group" aria-label={t('load.berths')}>
         {berths.map(([one, b], n) => (
