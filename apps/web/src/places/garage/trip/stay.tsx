@@ -4,6 +4,7 @@ import { Choice, NumberField } from '../../../look/field.tsx';
 import { Block } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { changeTrip, changeVehicle } from './edit-trip.ts';
+import { NoseLoad } from './nose-load.tsx';
 
 const DRIVERS = ['gentle', 'average', 'hard'] as const;
 const SHOPS = ['catalogue', 'listed'] as const;
@@ -89,6 +90,7 @@ export function Stay({ tripId, trip }: { tripId: string; trip: Trip }) {
           onChange={(buyFrom) => set({ buyFrom })}
         />
       </div>
+      <NoseLoad tripId={tripId} trip={trip} />
     </Block>
   );
 }
