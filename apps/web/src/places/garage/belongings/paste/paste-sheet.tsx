@@ -6,7 +6,7 @@ import { TextField } from '../../../../look/field.tsx';
 import { LinkButton } from '../../../../look/link-button.tsx';
 import { Sentence } from '../../../../look/parts.tsx';
 import { useFormat } from '../../../../format/use-format.ts';
-import { useRecord } from '../../../../shell/stores.tsx';
+import { useRecord, useStores } from '../../../../shell/stores.tsx';
 import { SubHead } from '../sub-head.tsx';
 import type { Catalogue } from '../use-catalogue.ts';
 import { useCatalogue } from '../use-catalogue.ts';
@@ -27,6 +27,8 @@ export function PasteSheet() {
   const format = useFormat();
   const catalogue = useCatalogue();
   const { garage } = useRecord();
+  const { shelf } = useStores();
+  draftStore.openFor(shelf.openKey);
   const draft = useSyncExternalStore(draftStore.subscribe, draftStore.get);
   const words = useMemo(() => ({ ...garage.words, ...draft.taught }), [garage.words, draft.taught]);
   const live = useReading(draft.text, words);
