@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
 
 export interface Found {
@@ -19,7 +19,10 @@ export function useFound(search: string): Found {
     if (search.trim() === '') return;
     let wanted = true;
     void reader.once({ kind: 'belongings/find', text: search, words }).then((reply) => {
-      if (wanted && reply.kind === 'belongings/found') setFound({ of: search, ids: reply.ids });
+      // A letter typed meanwhile goes first.
+      startTransition(() => {
+        if (wanted && reply.kind === 'belongings/found') setFound({ of: search, ids: reply.ids });
+      });
     });
     return () => {
       wanted = false;

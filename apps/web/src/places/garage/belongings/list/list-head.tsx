@@ -1,11 +1,11 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../../format/use-format.ts';
 import { totalsOf } from '../totals.ts';
 import type { Rows } from '../use-rows.ts';
 
 /** The answer of the sheet in a sentence or two: how much there is, how much comes, how much of it is a guess. */
-export function ListHead({ found }: { found: Rows | null }) {
+export const ListHead = memo(function ListHead({ found }: { found: Rows | null }) {
   const { t } = useTranslation();
   const format = useFormat();
   const totals = useMemo(() => (found === null ? null : totalsOf(found.rows)), [found]);
@@ -41,4 +41,4 @@ export function ListHead({ found }: { found: Rows | null }) {
       </p>
     </div>
   );
-}
+});

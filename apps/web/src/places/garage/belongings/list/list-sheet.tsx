@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { useLocation } from 'wouter';
 import { Button } from '../../../../look/button.tsx';
@@ -31,12 +31,18 @@ export function ListSheet({ thing }: { thing: string | null }) {
     () => (found === null ? [] : chooseRows(ordered, found.standings, { shown, search, means, open })),
     [found, ordered, shown, search, means, open],
   );
-  const unfold = (id: string, isOpen: boolean): void => {
-    const next = new Set(open);
-    if (isOpen) next.add(id);
-    else next.delete(id);
-    setOpen(next);
-  };
+  const unfold = useCallback((id: string, isOpen: boolean): void => {
+    setOpen((before) => {
+      const next = new Set(before);
+      if (isOpen) next.add(id);
+      else next.delete(id);
+      return next;
+    });
+  }, []);
+  const openThing = useCallback(
+    (id: string) => go(`/garage/belongings/thing/${encodeURIComponent(id)}`),
+    [go],
+  );
   return (
     <div className="list-sheet">
       <div className="list-top">
@@ -58,12 +64,7 @@ export function ListSheet({ thing }: { thing: string | null }) {
           {found !== null && lines.length === 0 ? (
             <p className="sentence">{t('belongings.noneFound')}</p>
           ) : (
-            <ThingList
-              lines={lines}
-              open={open}
-              onOpen={(id) => go(`/garage/belongings/thing/${encodeURIComponent(id)}`)}
-              onUnfold={unfold}
-            />
+            <ThingList lines={lines} open={open} onOpen={openThing} onUnfold={unfold} />
           )}
         </>
       )}

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Choice } from '../../../../look/field.tsx';
 import { useFormat } from '../../../../format/use-format.ts';
@@ -22,21 +23,35 @@ export function Sift({ sifting, onChange, count }: SiftProps) {
         value={sifting.search}
         onChange={(search) => onChange({ search })}
       />
-      <Choice
-        label={t('belongings.shown')}
-        value={sifting.shown}
-        onChange={(shown) => onChange({ shown })}
-        options={SHOWN.map((id) => ({ id, label: t(`belongings.shown_${id}`) }))}
-      />
-      <Choice
-        label={t('belongings.order')}
-        value={sifting.order}
-        onChange={(order) => onChange({ order })}
-        options={ORDERS.map((id) => ({ id, label: t(`belongings.order_${id}`) }))}
-      />
+      <SiftChoices shown={sifting.shown} order={sifting.order} onChange={onChange} />
       <p className="sift-count small quiet" role="status">
         {t('belongings.rows', { count, number: format.count(count) })}
       </p>
     </search>
   );
 }
+
+/** Not drawn anew for a letter of the search. */
+const SiftChoices = memo(function SiftChoices({
+  shown,
+  order,
+  onChange,
+}: Pick<Sifting, 'shown' | 'order'> & Pick<SiftProps, 'onChange'>) {
+  const { t } = useTranslation();
+  return (
+    <>
+      <Choice
+        label={t('belongings.shown')}
+        value={shown}
+        onChange={(next) => onChange({ shown: next })}
+        options={SHOWN.map((id) => ({ id, label: t(`belongings.shown_${id}`) }))}
+      />
+      <Choice
+        label={t('belongings.order')}
+        value={order}
+        onChange={(next) => onChange({ order: next })}
+        options={ORDERS.map((id) => ({ id, label: t(`belongings.order_${id}`) }))}
+      />
+    </>
+  );
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useTranslation } from 'react-i18next';
 import { WindowList } from '../../../../look/window-list.tsx';
 import type { Line } from '../choose-rows.ts';
@@ -15,7 +16,7 @@ const keyOf = ({ row }: Line): string => row.id;
 const ROW = { phone: 4.5, desk: 3 } as const;
 
 /** Everything owned, one row each; 20,000 rows scroll as lightly as twenty. */
-export function ThingList({ lines, open, onOpen, onUnfold }: ThingListProps) {
+export const ThingList = memo(function ThingList({ lines, open, onOpen, onUnfold }: ThingListProps) {
   const { t } = useTranslation();
   // Once for all rows: each would otherwise listen to the record by itself.
   const words = useRowWords();
@@ -39,4 +40,4 @@ export function ThingList({ lines, open, onOpen, onUnfold }: ThingListProps) {
       )}
     </WindowList>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { Order, Shown } from '../choose-rows.ts';
 
 export interface Sifting {
@@ -12,11 +12,9 @@ let kept: Sifting = { shown: 'all', order: 'name', search: '' };
 
 export function useSifting(): [Sifting, (fields: Partial<Sifting>) => void] {
   const [sifting, set] = useState(kept);
-  return [
-    sifting,
-    (fields) => {
-      kept = { ...kept, ...fields };
-      set(kept);
-    },
-  ];
+  const change = useCallback((fields: Partial<Sifting>) => {
+    kept = { ...kept, ...fields };
+    set(kept);
+  }, []);
+  return [sifting, change];
 }
