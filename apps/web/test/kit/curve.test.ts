@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { balloonGroups } from '../../src/places/kit/curve/balloons.ts';
+import { balloonGroups, nearestGroups } from '../../src/places/kit/curve/balloons.ts';
 import { chanceScale } from '../../src/places/kit/curve/chance-scale.ts';
 import { massScale, niceStep } from '../../src/places/kit/curve/mass-scale.ts';
 import { exchange, nearestStep, stepsOf } from '../../src/places/kit/curve/steps.ts';
@@ -156,5 +156,17 @@ describe('balloons', () => {
 
   it('leave out what does not come', () => {
     expect(balloonGroups(steps, ['x'], 6)).toEqual([]);
+  });
+});
+
+describe('balloons where there is little room', () => {
+  const group = (step: number, numbers: readonly number[], more = 0) => ({ step, numbers, more });
+
+  it('are those of the steps nearest to the handle, and the rest is counted', () => {
+    const groups = [group(9, [1, 2, 3], 2), group(6, [4]), group(5, [5, 6]), group(1, [7])];
+    expect(nearestGroups(groups, 5, 2, 2)).toEqual([group(6, [4]), group(5, [5, 6])]);
+    expect(nearestGroups(groups, 9, 1, 2)).toEqual([group(9, [1, 2], 3)]);
+    expect(nearestGroups(groups, 0, 9, 1).map(({ step }) => step)).toEqual([9, 6, 5, 1]);
+    expect(nearestGroups([], 3, 2, 2)).toEqual([]);
   });
 });

@@ -10,6 +10,25 @@ export interface BalloonGroup {
   readonly more: number;
 }
 
+/** Those of the steps nearest to one, as many as a narrow picture has room for; each with fewer numbers. */
+export function nearestGroups(
+  groups: readonly BalloonGroup[],
+  at: number,
+  most: number,
+  numbersEach: number,
+): readonly BalloonGroup[] {
+  const far = ({ step }: BalloonGroup): number => Math.abs(step - at);
+  return [...groups]
+    .sort((a, b) => far(a) - far(b) || b.step - a.step)
+    .slice(0, most)
+    .map(({ step, numbers, more }) => ({
+      step,
+      numbers: numbers.slice(0, numbersEach),
+      more: more + Math.max(0, numbers.length - numbersEach),
+    }))
+    .sort((a, b) => b.step - a.step);
+}
+
 /**
  * Ties rows of the list to the step from which on they come along in every heavier kit up to the planned one.
  *

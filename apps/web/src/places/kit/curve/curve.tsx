@@ -6,7 +6,7 @@ import { useFormat } from '../../../format/use-format.ts';
 import type { Format } from '../../../format/use-format.ts';
 import { Button } from '../../../look/button.tsx';
 import { finePercent } from '../sheet/worth-words.ts';
-import { balloonGroups } from './balloons.ts';
+import { balloonGroups, nearestGroups } from './balloons.ts';
 import type { Link } from './chain.tsx';
 import { chanceScale } from './chance-scale.ts';
 import { CurveDrawing } from './curve-drawing.tsx';
@@ -79,7 +79,9 @@ export function CurveFigure({ answer, curve, plot, listed }: CurveFigureProps) {
                     }
               }
               balloons={placeBalloons(
-                balloonGroups(steps, listed, width < 560 ? 0 : 6),
+                width < 560
+                  ? nearestGroups(balloonGroups(steps, listed, steps.length), at, 2, 2)
+                  : balloonGroups(steps, listed, 6),
                 steps,
                 mass,
                 chance,

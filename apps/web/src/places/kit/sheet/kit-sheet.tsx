@@ -41,11 +41,11 @@ export function KitSheet({ answer }: { answer: PlanAnswer }) {
         garage,
         format,
         t,
-        balloons: wide ? BALLOONS : 0,
+        balloons: BALLOONS,
         open: setWhy,
         openGap: (failure) => go(`/kit/gaps/${encodeURIComponent(failure)}`),
       }),
-    [answer, garage, format, t, wide, go],
+    [answer, garage, format, t, go],
   );
   const figure = (
     <CurveFigure

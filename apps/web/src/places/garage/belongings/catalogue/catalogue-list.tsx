@@ -1,6 +1,7 @@
 import type { CatalogueLine } from '@waymend/planner/views/catalogue-view';
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../../format/use-format.ts';
+import { SquareMark } from '../../../../look/square-mark.tsx';
 import { WindowList } from '../../../../look/window-list.tsx';
 import type { Owned } from './owned.ts';
 
@@ -31,15 +32,7 @@ export function CatalogueList({
               className="thing-main"
               onClick={() => onOpen(line.id)}
             >
-              <svg className="mark" aria-hidden="true" width="18" height="18" viewBox="0 0 18 18">
-                <rect
-                  x="1.5"
-                  y="1.5"
-                  width="15"
-                  height="15"
-                  className={have > 0 ? 'mark-solid' : 'mark-open'}
-                />
-              </svg>
+              <SquareMark fill={have > 0 ? 'solid' : 'open'} />
               <span className="thing-name">{line.name}</span>
               <span className="thing-mass assumed">{format.mass(line.grams)}</span>
               <span className="thing-details">

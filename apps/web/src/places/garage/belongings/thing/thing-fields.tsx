@@ -11,6 +11,7 @@ import { useRecord } from '../../../../shell/stores.tsx';
 import type { Row } from '../rows.ts';
 import { useCatalogue } from '../use-catalogue.ts';
 import { useEditThing } from '../use-edit-thing.ts';
+import { BerthAway } from './berth-away.tsx';
 import { BerthChoice } from './berth-choice.tsx';
 import { EntryField } from './entry-field.tsx';
 import { MassField } from './mass-field.tsx';
@@ -52,6 +53,7 @@ export function ThingFields({ row }: { row: Row }) {
       </div>
       {!isSet && <EntryField row={row} />}
       <MassField row={row} line={line} />
+      <BerthAway row={row} />
       <div className="fields">
         <BerthChoice row={row} />
         <Choice
