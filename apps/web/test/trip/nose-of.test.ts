@@ -1,4 +1,5 @@
 import { emptyGarage } from '@waymend/garage/log/empty-garage';
+import type { Garage } from '@waymend/garage/record/schema';
 import { load, trip, vehicle } from '@waymend/garage/record/schema';
 import { describe, expect, it } from 'vitest';
 import { addLoad, changeTrip } from '../../src/places/garage/trip/edit-trip.ts';
@@ -16,7 +17,7 @@ const box = vehicle.parse({
 });
 const towing = trip.parse({ name: 'a', vehicle: 'ute', trailer: 'box', people: ['p'] });
 const garage = { ...emptyGarage(), vehicles: { box }, trips: { t: towing } };
-const nose = (of: typeof garage | ReturnType<typeof addLoad>) => noseOf(of, of.trips['t'] ?? towing);
+const nose = (of: Garage) => noseOf(of, of.trips['t'] ?? towing);
 
 describe('[M13] the nose of a trailer', () => {
   it('is missed with its empty mass until it is a load of the trip', () => {

@@ -24,7 +24,7 @@ export function keepDraft(store: Small | null, garage: string, { text, decisions
 
 /** What was typed in this tab for this garage; null when there is nothing, or nothing that can be read. */
 export function keptDraft(store: Small | null, garage: string): Kept | null {
-  let found: unknown = null;
+  let found: unknown;
   try {
     found = JSON.parse(store?.getItem(KEY) ?? 'null');
   } catch {
