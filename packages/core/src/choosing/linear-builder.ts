@@ -26,6 +26,10 @@ export class LinearBuilder {
     return this.lower.length - 1;
   }
 
+  upperOf(column: number): number {
+    return this.upper[column] ?? 0;
+  }
+
   /** At least 1: as a bound, or as a row where the column cannot reach it (no solver likes crossed bounds). */
   require(column: number): void {
     if ((this.upper[column] ?? 0) >= 1) this.lower[column] = 1;

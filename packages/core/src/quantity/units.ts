@@ -7,6 +7,8 @@ import type { Quantity } from './brand.ts';
 export type Grams = Quantity<'g'>;
 export type Millilitres = Quantity<'ml'>;
 export type Cents = Quantity<'cent'>;
+/** Whole millimetres, for what is added up side by side; lengths that are computed with are metres. */
+export type Millimetres = Quantity<'mm'>;
 export type Kilograms = Quantity<'kg'>;
 export type Metres = Quantity<'m'>;
 export type NewtonMetres = Quantity<'N m'>;
@@ -28,6 +30,7 @@ const finite = (n: number, unit: string): number => {
 };
 export const grams = (n: number): Grams => whole(n, 'grams') as Grams;
 export const millilitres = (n: number): Millilitres => whole(n, 'millilitres') as Millilitres;
+export const wholeMillimetres = (n: number): Millimetres => whole(n, 'millimetres') as Millimetres;
 export const cents = (n: number): Cents => whole(n, 'cents') as Cents;
 export const kilograms = (n: number): Kilograms => finite(n, 'kilograms') as Kilograms;
 export const metres = (n: number): Metres => finite(n, 'metres') as Metres;

@@ -1,0 +1,88 @@
+import { compareScores } from './stow-state.ts';
+import type { StowState } from './stow-state.ts';
+
+/**
+ * Moves one piece, exchanges two, or sets a bag down elsewhere, for as long as that makes the score better and nobody says
+ * stop. Ends in a stowage that no such step betters.
+ */
+export function improve(state: StowState, shouldStop: () => boolean): void {
+  const { layout } = state;
+  const pieces = layout.problem.pieces.length;
+  let better = true;
+  while (better && !shouldStop()) {
+    better = false;
+    for (let p = 0; p < pieces; p++) {
+      if (shouldStop()) return;
+      if (layout.settled[p] === 0 && movePiece(state, p)) better = true;
+    }
+    for (let p = 0; p < pieces; p++) {
+      if (shouldStop()) return;
+      if (layout.settled[p] === 0 && exchange(state, p)) better = true;
+    }
+    for (const b of layout.problem.bags.keys()) if (moveBag(state, b)) better = true;
+  }
+}
+
+function movePiece(state: StowState, p: number): boolean {
+  const from = state.spotOf[p] ?? -1;
+  let best = state.score.slice();
+  let to = from;
+  state.put(p, -1);
+  for (const s of state.layout.allowed[p] ?? []) {
+    if (s === from || !state.takesPiece(p, s)) continue;
+    state.put(p, s);
+    if (compareScores(state.score, best) < 0) {
+      best = state.score.slice();
+      to = s;
+    }
+    state.put(p, -1);
+  }
+  state.put(p, to);
+  return to !== from;
+}
+
+function exchange(state: StowState, p: number): boolean {
+  const { layout } = state;
+  const spots = layout.spots.length;
+  for (let q = p + 1; q < layout.settled.length; q++) {
+    const a = state.spotOf[p] ?? -1;
+    const b = state.spotOf[q] ?? -1;
+    if (layout.settled[q] === 1 || a === b || a < 0 || b < 0) continue;
+    if (layout.may[p * spots + b] !== 1 || layout.may[q * spots + a] !== 1) continue;
+    const before = state.score.slice();
+    state.put(p, -1);
+    state.put(q, -1);
+    if (state.takesPiece(p, b)) {
+      state.put(p, b);
+      if (state.takesPiece(q, a)) {
+        state.put(q, a);
+        if (compareScores(state.score, before) < 0) return true;
+        state.put(q, -1);
+      }
+      state.put(p, -1);
+    }
+    state.put(p, a);
+    state.put(q, b);
+  }
+  return false;
+}
+
+function moveBag(state: StowState, b: number): boolean {
+  const homes = state.layout.homes[b] ?? [];
+  if (homes.length < 2) return false;
+  const start = state.berthOf[b] ?? -1;
+  let best = state.score.slice();
+  let to = start;
+  for (const h of homes) {
+    if (h === start) continue;
+    state.setBerth(b, start);
+    if (!state.takesBag(b, h)) continue;
+    state.setBerth(b, h);
+    if (compareScores(state.score, best) < 0) {
+      best = state.score.slice();
+      to = h;
+    }
+  }
+  state.setBerth(b, to);
+  return to !== start;
+}
