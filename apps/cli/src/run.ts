@@ -12,6 +12,7 @@ import { musterCommand } from './commands/muster.ts';
 import { planCommand } from './commands/plan.ts';
 import { repairCommand } from './commands/repair.ts';
 import { simulateCommand } from './commands/simulate.ts';
+import { stowCommand } from './commands/stow.ts';
 import { tablesCommand } from './commands/tables.ts';
 import { plain, WIDTH } from './text/layout.ts';
 import { whyCommand } from './commands/why.ts';
@@ -93,6 +94,13 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--without-kit', 'as the vehicle stands before the kit')
     .action(async (path: string, options: Record<string, unknown>) => {
       done(await loadCommand(io, path, options));
+    });
+  plans(cli.command('stow'))
+    .description('which bag and pocket everything of the planned kit goes into, and where the bags ride')
+    .option('--labels', 'labels for the bags and pockets instead: what is in each, and its size')
+    .option('--stow-seconds <n>', 'longest to think about the stowage, once the kit is chosen')
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await stowCommand(io, path, options));
     });
   plans(cli.command('simulate'))
     .description('draw trips at random and walk the planned kit through them')

@@ -3,6 +3,7 @@ import { answerOf } from '@waymend/planner/plan/answer';
 import type { Prepared, Solved } from '@waymend/planner/plan/plan-trip';
 import { prepare, solve } from '@waymend/planner/plan/plan-trip';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
+import type { Solver } from '@waymend/core/choosing/solver-port';
 import type { Garage } from '@waymend/garage/record/schema';
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import type { ExitCode, Io } from '../io.ts';
@@ -20,6 +21,8 @@ export interface Planned {
   readonly prepared: Prepared;
   readonly solved: Solved;
   readonly answer: PlanAnswer;
+  /** Warm, for what is asked of the plan next. */
+  readonly solver: Solver;
 }
 
 export type PlannedOrCode =
@@ -73,6 +76,7 @@ export async function planned(
           prepared: made.value,
           solved: outcome.solved,
           answer: answer.value,
+          solver,
         },
       };
     }

@@ -8,6 +8,7 @@ import { importAnswer } from './import-schema.ts';
 import { loadAnswer } from './load-schema.ts';
 import { noPlanAnswer, planAnswer } from './plan-schema.ts';
 import { simulateAnswer } from './simulate-schema.ts';
+import { stowAnswer } from './stow-schema.ts';
 import { tableAnswer, tablesAnswer } from './tables-schema.ts';
 import { whyAnswer } from './why-schema.ts';
 import { wireAnswer } from './wire-schema.ts';
@@ -20,6 +21,7 @@ export const ANSWERS = {
   curve: curveAnswer,
   gaps: gapsAnswer,
   load: loadAnswer,
+  stow: stowAnswer,
   simulate: simulateAnswer,
   tables: tablesAnswer,
   table: tableAnswer,

@@ -44,5 +44,11 @@ export const loadAnswer = z
       .enum(['with the planned kit', 'before the kit'])
       .describe('Whether the planned kit is aboard; "before the kit" is `--without-kit`'),
     load,
+    stowed: load
+      .nullable()
+      .optional()
+      .describe(
+        'The same with everything where `waymend stow` puts it, the bags themselves included; null when the garage has no bags; absent before the kit',
+      ),
   })
   .meta({ id: 'load', description: 'What `waymend load FILE --json` prints' });

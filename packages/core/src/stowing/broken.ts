@@ -51,7 +51,7 @@ export function brokenRules(problem: StowProblem, stowage: Stowage): readonly Br
       row: null,
       found: null,
       limit: null,
-      byHand: of.some(({ piece, bag }) => piece.byHand !== undefined || (bag?.fixedIn ?? null) !== null),
+      byHand: of.some(({ piece }) => piece.byHand !== undefined),
       ...more,
     });
   };
@@ -82,6 +82,7 @@ export function brokenRules(problem: StowProblem, stowage: Stowage): readonly Br
   out.push(...axlesOver(problem, stowage, lain));
   for (const it of lain)
     if (it.piece.firstGrab && !it.berth.atHand && it.bag?.firstGrab !== true) say('not-at-hand', [it]);
+  for (const it of lain) if (!it.piece.firstGrab && it.bag?.firstGrab === true) say('in-the-way', [it]);
   apartAndLoose(problem, lain, say);
   handBroken(problem, lain, byBag, bySpot, say);
   return out;

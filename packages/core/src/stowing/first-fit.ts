@@ -51,16 +51,40 @@ export function bestFit(layout: Layout): StowState {
 
 /** Puts a piece that lies nowhere where the score is best; leaves it out when nothing takes it. */
 export function putBest(state: StowState, p: number): void {
-  let best = -1;
-  let score: Float64Array | null = null;
-  for (const s of state.layout.allowed[p] ?? []) {
-    if (!state.takesPiece(p, s)) continue;
-    state.put(p, s);
-    if (score === null || compareScores(state.score, score) < 0) {
-      best = s;
-      score = state.score.slice();
+  const best = bestPlace(state, p);
+  if (best !== null) putThere(state, p, best);
+}
+
+/** A place, and the berth its bag stands in for it. */
+export interface Place {
+  readonly s: number;
+  readonly h: number;
+  readonly score: Float64Array;
+}
+
+/** The best place for a piece that lies nowhere. An empty bag that may ride elsewhere is tried in every berth. */
+export function bestPlace(state: StowState, p: number): Place | null {
+  const { layout } = state;
+  let best: Place | null = null;
+  for (const s of layout.allowed[p] ?? []) {
+    const b = layout.spots[s]?.bag ?? -1;
+    const now = state.berthIn(s);
+    const berths = b >= 0 && !state.bagUsed(b) ? (layout.homes[b] ?? []) : [now];
+    for (const h of berths) {
+      if (b >= 0) state.setBerth(b, h);
+      if (!state.takesPiece(p, s)) continue;
+      state.put(p, s);
+      if (best === null || compareScores(state.score, best.score) < 0)
+        best = { s, h, score: state.score.slice() };
+      state.put(p, -1);
     }
-    state.put(p, -1);
+    if (b >= 0) state.setBerth(b, now);
   }
-  if (best >= 0) state.put(p, best);
+  return best;
+}
+
+export function putThere(state: StowState, p: number, { s, h }: Pick<Place, 's' | 'h'>): void {
+  const b = state.layout.spots[s]?.bag ?? -1;
+  if (b >= 0) state.setBerth(b, h);
+  state.put(p, s);
 }

@@ -1,3 +1,4 @@
+import { bestPlace, putBest, putThere } from './first-fit.ts';
 import { compareScores } from './stow-state.ts';
 import type { StowState } from './stow-state.ts';
 
@@ -20,25 +21,25 @@ export function improve(state: StowState, shouldStop: () => boolean): void {
       if (layout.settled[p] === 0 && exchange(state, p)) better = true;
     }
     for (const b of layout.problem.bags.keys()) if (moveBag(state, b)) better = true;
+    for (const [g, members] of layout.groups.entries()) {
+      if (shouldStop()) return;
+      if (state.partsOf(g) > 0 && gather(state, members)) better = true;
+    }
   }
 }
 
 function movePiece(state: StowState, p: number): boolean {
   const from = state.spotOf[p] ?? -1;
-  let best = state.score.slice();
-  let to = from;
+  const berth = state.berthIn(from);
+  const before = state.score.slice();
   state.put(p, -1);
-  for (const s of state.layout.allowed[p] ?? []) {
-    if (s === from || !state.takesPiece(p, s)) continue;
-    state.put(p, s);
-    if (compareScores(state.score, best) < 0) {
-      best = state.score.slice();
-      to = s;
-    }
-    state.put(p, -1);
+  const best = bestPlace(state, p);
+  if (best !== null && compareScores(best.score, before) < 0) {
+    putThere(state, p, best);
+    return true;
   }
-  state.put(p, to);
-  return to !== from;
+  if (from >= 0) putThere(state, p, { s: from, h: berth });
+  return false;
 }
 
 function exchange(state: StowState, p: number): boolean {
@@ -65,6 +66,31 @@ function exchange(state: StowState, p: number): boolean {
     state.put(q, b);
   }
   return false;
+}
+
+/** Everything that belongs together into one bag, whatever else is in it making room; the best bag for it, if any is better. */
+function gather(state: StowState, members: readonly number[]): boolean {
+  const { layout } = state;
+  const before = state.snapshot();
+  let best = before;
+  for (const b of layout.problem.bags.keys()) {
+    const into = members.filter((p) => layout.allowed[p]?.some((s) => layout.spots[s]?.bag === b));
+    if (into.length < 2) continue;
+    state.restore(before);
+    const out = new Set(into);
+    for (const [p, s] of state.spotOf.entries()) if (layout.spots[s]?.bag === b) out.add(p);
+    for (const p of out) if (layout.settled[p] === 0) state.put(p, -1);
+    for (const p of into) {
+      if (layout.settled[p] === 1) continue;
+      const place = layout.allowed[p]?.find((s) => layout.spots[s]?.bag === b && state.takesPiece(p, s));
+      if (place !== undefined) state.put(p, place);
+    }
+    for (const p of out) if (state.spotOf[p] === -1) putBest(state, p);
+    const lost = [...out].some((p) => state.spotOf[p] === -1 && before.spotOf[p] !== -1);
+    if (!lost && compareScores(state.score, best.score) < 0) best = state.snapshot();
+  }
+  state.restore(best);
+  return best !== before;
 }
 
 function moveBag(state: StowState, b: number): boolean {

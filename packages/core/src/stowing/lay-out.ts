@@ -39,11 +39,14 @@ export function layOut(problem: StowProblem, standing?: Int32Array): Layout {
   const kept = wheelBerths(problem);
   const free = problem.berths.map((berth, h) => !berth.roof && !berth.seat && !kept.has(h));
   const berthIndex = new Map(problem.berths.map((berth, h) => [berth.id, h]));
+  const packed = new Set(problem.pieces.flatMap((p) => (p.byHand?.kind === 'bag' ? [p.byHand.bag] : [])));
   const homes = problem.bags.map((bag, b) => {
     if (standing !== undefined) return [standing[b] ?? -1];
     const fixed = bag.fixedIn === null ? undefined : berthIndex.get(bag.fixedIn);
     if (fixed !== undefined) return [fixed];
     const now = bag.berth === null ? undefined : berthIndex.get(bag.berth);
+    // Somebody has packed it and said where it is: it stays.
+    if (now !== undefined && packed.has(bag.id)) return [now];
     const open = problem.berths.flatMap((_, h) =>
       free[h] === true || (h === now && !kept.has(h)) ? [h] : [],
     );

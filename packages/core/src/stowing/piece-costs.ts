@@ -65,6 +65,7 @@ export class PieceCosts {
     if (this.wet[p] === 1 && bag?.spillproof !== true) put(AT.danger, 1);
     if (this.warm[p] === 1 && this.hot[h] === 1) put(AT.danger, 1);
     if (piece.firstGrab && !(berth.atHand || bag?.firstGrab === true)) put(AT.order, 1);
+    if (!piece.firstGrab && bag?.firstGrab === true) put(AT.order, 1);
     if (bag === undefined && bagged[p] === 1) put(AT.order, 1);
     put(AT.reach, piece.uses * secondsTo(this.layout, s, h));
     put(AT.height, piece.grams * (this.berths.above[h] ?? 0));

@@ -1,5 +1,5 @@
 import type { BagKind, StowBag, StowPiece, StowPocket, StowProblem } from './stow-problem.ts';
-import { STANDS_OUT } from './stow-rules.ts';
+import { SOFT_GRAMS, STANDS_OUT } from './stow-rules.ts';
 
 /** A place that takes pieces: a pocket, the room of a bag, or the floor of a berth. Indices into the problem; -1: none. */
 export interface Spot {
@@ -53,6 +53,7 @@ export function bagMillilitres(bag: StowBag): number {
   return Math.floor((length * width * height) / 1000);
 }
 
+const SOFT: ReadonlySet<BagKind> = new Set(['roll', 'pouch']);
 const RIGID: ReadonlySet<BagKind> = new Set(['box', 'case']);
 
 /** Takes its whole room in a berth, however little is in it. */
@@ -75,6 +76,7 @@ export function fits(problem: StowProblem, piece: StowPiece, spot: Spot): boolea
   if (spot.bag < 0) return fitsBerth(problem, piece, spot);
   const bag = problem.bags[spot.bag];
   if (bag === undefined) return false;
+  if (SOFT.has(bag.kind) && piece.grams > SOFT_GRAMS) return false;
   if (piece.grams > (bag.limit ?? Infinity) || piece.grams > spot.limit) return false;
   if (piece.millilitres > bagMillilitres(bag) || takes(piece, spot) > spot.room) return false;
   const pocket = bag.pockets[spot.pocket];

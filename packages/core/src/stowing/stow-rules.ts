@@ -4,6 +4,8 @@ import type { BagKind, StowMark, StowPiece } from './stow-problem.ts';
 export const USES_UNIT = 1e-5;
 /** What one person should lift at once, grams (common practice). */
 export const ONE_PERSON_GRAMS = 25_000;
+/** The heaviest single thing for a roll or a pouch, grams: cloth hangs and tears under more (common practice). */
+export const SOFT_GRAMS = 2_000;
 /** A tool may stand out of an open pocket by half the pocket's length, a third of its own (common practice). */
 export const STANDS_OUT = 1.5;
 
@@ -25,6 +27,7 @@ export const RULES = {
   'bag-too-heavy': 'danger',
   'axle-over': 'danger',
   'not-at-hand': 'order',
+  'in-the-way': 'order',
   'set-apart': 'order',
   loose: 'order',
 } as const satisfies Readonly<Record<string, 'danger' | 'order'>>;

@@ -138,6 +138,12 @@ export class StowState {
     return spot.bag < 0 ? spot.berth : (this.berthOf[spot.bag] ?? -1);
   }
 
+  /** Bags and berths beyond the first that a group lies in. */
+  partsOf(g: number): number {
+    const inUnits = this.groupIn[g];
+    return inUnits === undefined ? 0 : parts(inUnits);
+  }
+
   bagUsed(b: number): boolean {
     return (this.bagCount[b] ?? 0) > 0;
   }

@@ -18,6 +18,7 @@ const RANGED = [
   'berths',
   'people',
   'bags',
+  'pockets',
   'loads',
   'trips',
   'legs',
@@ -40,6 +41,7 @@ const mass = (key: string, most: number, least = 0): Range => ({
 });
 
 const distance = (key: string): Range => ({ key, least: 0, most: 5_000_000, unit: 'km', kind: 'distance' });
+const inside = (key: string, least = 0): Range => ({ key, least, most: 3_000, unit: 'mm', kind: 'length' });
 
 /** What no vehicle, load or trip can be; anything inside may be odd but is believed. Common sense, no source. */
 const RANGES: Readonly<Record<Ranged, readonly Range[]>> = {
@@ -60,9 +62,16 @@ const RANGES: Readonly<Record<Ranged, readonly Range[]>> = {
     mass('limitKg', 20_000),
     { key: 'xMm', least: -3_000, most: 20_000, unit: 'mm', kind: 'length' },
     { key: 'litres', least: 0, most: 100_000, unit: 'l', kind: 'amount' },
+    { key: 'zMm', least: -1_000, most: 4_000, unit: 'mm', kind: 'length' },
   ],
   people: [mass('massKg', 300, 1)],
-  bags: [{ key: 'grams', least: 0, most: 100_000, unit: 'g', kind: 'mass' }],
+  bags: [
+    { key: 'grams', least: 0, most: 100_000, unit: 'g', kind: 'mass' },
+    mass('limitKg', 1_000),
+    { key: 'litres', least: 0, most: 2_000, unit: 'l', kind: 'amount' },
+    ...['lengthMm', 'widthMm', 'heightMm'].map((key) => inside(key)),
+  ],
+  pockets: [mass('limitKg', 1_000), ...['widthMm', 'lengthMm', 'depthMm'].map((key) => inside(key, 1))],
   loads: [mass('kg', 10_000), { key: 'xMm', least: -3_000, most: 20_000, unit: 'mm', kind: 'length' }],
   trips: [
     mass('limitKg', 10_000),

@@ -91,7 +91,7 @@ export function fourteenBags(): readonly StowBag[] {
       grams: grams(700),
       berth: 'drawer',
       fixedIn: 'drawer',
-      pockets: slots(id, [30, 30, 35, 35, 40, 40, 45, 50, 55, 60, 60, 70], 240),
+      pockets: slots(id, [30, 30, 35, 35, 40, 40, 45, 50, 55, 60, 60, 70], 150),
     });
   const box = (id: string, litres: number, at: string, more: Partial<StowBag> = {}): StowBag =>
     bag(id, 'box', {
