@@ -1,4 +1,5 @@
 import { BELONGINGS } from '@waymend/catalogue/belongings/all';
+import { TYPICAL_BAGS } from '@waymend/catalogue/bags/typical-bags';
 import { BOXED_SETS } from '@waymend/catalogue/boxed-sets';
 import { CARE_RULES } from '@waymend/catalogue/care/all';
 import { FAILURES } from '@waymend/catalogue/failures/all';
@@ -36,6 +37,7 @@ export const BASIS_LISTS: readonly BasisList[] = (
     ['Symptoms: which failure shows how', SYMPTOMS],
     ['What may stand in for what', SUBSTITUTIONS],
     ['Care of belongings', CARE_RULES],
+    ['Bags in general', TYPICAL_BAGS],
   ] as const
 ).map(([title, list]) => ({ title, bases: [...basesIn(list)] }));
 

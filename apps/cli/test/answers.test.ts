@@ -2,6 +2,7 @@ import type { CardAnswer } from '@waymend/planner/answer/card-answer';
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { ReadyAnswer } from '@waymend/planner/answer/ready-answer';
 import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
+import type { StowAnswer } from '@waymend/planner/answer/stow-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import type { WireAnswer } from '@waymend/planner/answer/wire-answer';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -14,6 +15,7 @@ import type { gap } from '../src/schemas/gap-schema.ts';
 import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
 import { simulateAnswer } from '../src/schemas/simulate-schema.ts';
+import type { stowAnswer } from '../src/schemas/stow-schema.ts';
 import type { whyAnswer } from '../src/schemas/why-schema.ts';
 import type { wireAnswer } from '../src/schemas/wire-schema.ts';
 import type { Ran } from './support/memory-io.ts';
@@ -42,6 +44,7 @@ const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
   true satisfies Same<z.output<typeof wireAnswer>, WireAnswer>,
   true satisfies Same<z.output<typeof cardAnswer>, CardAnswer>,
+  true satisfies Same<z.output<typeof stowAnswer>, StowAnswer>,
 ];
 // A type that lacks a field, has one more, or has an optional one that should not be, is not the same.
 const DIFFERENT: readonly false[] = [

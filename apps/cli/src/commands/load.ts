@@ -2,6 +2,8 @@ import { loadAnswer } from '@waymend/planner/explain/load-answer';
 import { buildScene } from '@waymend/planner/scene/build-scene';
 import { SHIPPED_TRADE } from '@waymend/planner/shipped-trade';
 import type { LoadAnswer } from '@waymend/planner/answer/plan-answer';
+import type { Result } from '@waymend/core/result';
+import { ok } from '@waymend/core/result';
 import type { ExitCode, Io } from '../io.ts';
 import { EXIT } from '../io.ts';
 import { asked } from '../text/ask.ts';
@@ -9,6 +11,8 @@ import { heading } from '../text/layout.ts';
 import { loadLines } from '../text/load-text.ts';
 import { paintFor } from '../text/paint.ts';
 import { garageAt, refuse } from './garage-at.ts';
+import type { Planned } from './planned.ts';
+import { stowPlanned } from './stow.ts';
 import { planned } from './planned.ts';
 
 export async function loadCommand(
@@ -19,9 +23,21 @@ export async function loadCommand(
   if (options['withoutKit'] === true) return withoutKit(io, path, options);
   const made = await planned(io, path, options);
   if (made.kind === 'code') return made.code;
-  const { answer, asked: how } = made.planned;
-  print(io, answer.trip.name, 'with the planned kit', answer.load, how.units, how.json);
+  const { answer, asked: how, garage } = made.planned;
+  const stowed = stowedLoad(io, made.planned, Object.keys(garage.bags).length > 0);
+  if (!stowed.ok) {
+    refuse(io, [stowed.error]);
+    return EXIT.refused;
+  }
+  print(io, answer.trip.name, 'with the planned kit', answer.load, how.units, how.json, stowed.value);
   return EXIT.done;
+}
+
+/** The load once everything is where it is stowed; null for a garage without bags. */
+function stowedLoad(io: Io, made: Planned, bags: boolean): Result<LoadAnswer | null> {
+  if (!bags) return ok(null);
+  const stowed = stowPlanned(io, made);
+  return stowed.ok ? ok(stowed.value.load) : stowed;
 }
 
 /** No plan needed: what everything but the kit already weighs. */
@@ -61,11 +77,19 @@ function print(
   load: LoadAnswer,
   units: 'metric' | 'inch',
   json: boolean,
+  stowed?: LoadAnswer | null,
 ): void {
   if (json) {
-    io.out(`${JSON.stringify({ schema: 'waymend.load/1', trip, when, load }, null, 2)}\n`);
+    const more = stowed === undefined ? {} : { stowed };
+    io.out(`${JSON.stringify({ schema: 'waymend.load/1', trip, when, load, ...more }, null, 2)}\n`);
     return;
   }
   const lines = [...heading(`${trip}: load ${when}`, paintFor(io.colour)), ...loadLines(load, units)];
+  if (stowed !== undefined && stowed !== null)
+    lines.push(
+      '',
+      ...heading('As stowed (waymend stow), the bags themselves counted', paintFor(io.colour)),
+      ...loadLines(stowed, units),
+    );
   io.out(`${lines.join('\n')}\n`);
 }

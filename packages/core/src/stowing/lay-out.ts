@@ -88,18 +88,9 @@ function burden({ berths, rearAxle }: StowProblem, h: number): number {
   return 1e8 * Math.max(0, berth.x - rearAxle) + 1e4 * berth.z + berth.x;
 }
 
-/**
- * Berths that the spare wheel fills: where it rides by the record, and nobody has said how much room there is. With a known
- * room it takes its own of that, like everything else.
- */
-export function wheelBerths(problem: StowProblem): ReadonlySet<number> {
-  const kept = new Set<number>();
-  for (const { wheel, byHand } of problem.pieces) {
-    if (wheel !== true || byHand?.kind !== 'berth') continue;
-    const h = problem.berths.findIndex((berth) => berth.id === byHand.berth);
-    if (h >= 0 && problem.berths[h]?.millilitres === null) kept.add(h);
-  }
-  return kept;
+/** Berths that are the spare wheel's own. */
+export function wheelBerths({ berths }: StowProblem): ReadonlySet<number> {
+  return new Set([...berths.keys()].filter((h) => berths[h]?.wheelOnly === true));
 }
 
 function allowedFor(

@@ -26,7 +26,7 @@ export function berthCosts({ problem }: Layout): BerthCosts {
 }
 
 /** Position of each level in a score. */
-export const AT = { unplaced: 0, danger: 1, order: 2, reach: 3, height: 4, behind: 5 } as const;
+export const AT = { unplaced: 0, danger: 1, order: 2, reach: 3, behind: 4, height: 5 } as const;
 
 /**
  * What a piece counts by itself at every level (M14), by where it lies and which berth that is in: added to `out`, times

@@ -61,6 +61,8 @@ export interface StowBerth {
   readonly atHand: boolean;
   /** Somebody sits here: nothing rides loose, and no bag is put here but by hand. */
   readonly seat: boolean;
+  /** The spare wheel's own: nothing else is put here but by hand. */
+  readonly wheelOnly: boolean;
   /** Left for kit and bags once everything else is in; null where nobody has said. */
   readonly room: Grams | null;
   readonly millilitres: Millilitres | null;

@@ -13,7 +13,7 @@ export const STANDS_OUT = 1.5;
  * What a stowage is judged by, first things first; each a whole number to be made small, and no later one ever buys an
  * earlier one (M14).
  */
-export const LEVELS = ['unplaced', 'danger', 'order', 'reach', 'height', 'behind'] as const;
+export const LEVELS = ['unplaced', 'danger', 'order', 'reach', 'behind', 'height'] as const;
 export type Level = (typeof LEVELS)[number];
 export const LEVEL_COUNT = LEVELS.length;
 

@@ -26,7 +26,7 @@ export function firstThings(of: {
   const heavy = bags.filter((bag) => bag.grams >= HEAVY).sort((a, b) => b.grams - a.grams);
   for (const bag of heavy.slice(0, 2))
     out.push(`Load ${bag.name} (${massText(bag.grams)}) first, low in ${bag.berthName}, and lash it.`);
-  const grab = bags.filter((bag) => bag.firstGrab);
-  for (const bag of grab.slice(0, 1)) out.push(`Put ${bag.name} in last, on top, in ${bag.berthName}.`);
+  for (const bag of bags)
+    if (bag.firstGrab) out.push(`Put ${bag.name} in last, on top, in ${bag.berthName}.`);
   return out.slice(0, MOST);
 }

@@ -9,7 +9,7 @@ import { countBags } from '@waymend/core/stowing/count-bags';
 import type { StowBag, StowBerth, StowPiece } from '@waymend/core/stowing/stow-problem';
 import type { Solver } from '@waymend/core/choosing/solver-port';
 import type { BuiltScene } from '../scene/build-scene.ts';
-import { isAboard } from './stow-pieces.ts';
+import { SPARE_WHEEL, isAboard } from './stow-pieces.ts';
 
 /** Where things ride that have no berth, on a vehicle nobody has given any. */
 export const NO_BERTH = 'where the kit rides';
@@ -37,6 +37,7 @@ export function stowBerths(built: BuiltScene, input: LoadInput, bare: LoadResult
             roof: berth.roof,
             atHand: berth.atHand ?? seats.has(id),
             seat: seats.has(id),
+            wheelOnly: isWheelOnly(built, id),
             room: orNull(room.get(id), grams),
             millilitres: orNull(berth.litres, (l) => millilitres(Math.round(l * 1000))),
           },
@@ -54,10 +55,19 @@ export function stowBerths(built: BuiltScene, input: LoadInput, bare: LoadResult
       roof: false,
       atHand: false,
       seat: false,
+      wheelOnly: false,
       room: null,
       millilitres: null,
     },
   ];
+}
+
+/** The spare wheel rides here, and by the record nothing else does. */
+function isWheelOnly({ garage, trip }: BuiltScene, berth: string): boolean {
+  const here = Object.values(garage.belongings).filter((b) => b.berth === berth && b.bag === undefined);
+  if (here.length === 0 || here.some((b) => b.is !== SPARE_WHEEL)) return false;
+  const others = [...Object.values(garage.loads), ...Object.values(garage.bags)];
+  return trip.kitBerth !== berth && others.every((other) => other.berth !== berth);
 }
 
 /** The recorded bags that are aboard, with their pockets in order. */

@@ -20,7 +20,8 @@ const OFTEN = 0.05 / USES_UNIT;
 const GRAB_GRAMS = 2_000;
 /** Heavier things are no part of a sorted heap (estimate). */
 const SORTED_GRAMS = 3_000;
-const SPARE_WHEEL = 'P-WHEEL';
+/** Catalogue id of a mounted spare wheel. */
+export const SPARE_WHEEL = 'P-WHEEL';
 
 /** The pieces of a kit as the stowing rules want them; a set carried whole is one piece. */
 export function stowPieces(built: BuiltScene, kit: KitToStow, trade: Trade): readonly StowPiece[] {

@@ -31,6 +31,7 @@ export function berth(id: string, x: number, more: Partial<StowBerth> = {}): Sto
     roof: false,
     atHand: false,
     seat: false,
+    wheelOnly: false,
     room: null,
     millilitres: null,
     ...more,

@@ -190,24 +190,19 @@ describe('limits', () => {
     expect(rules).toEqual([]);
   });
 
-  it('[M14] the room of the spare wheel is kept, unless the berth says how much there is', () => {
-    const wheel = (litres: number | null): StowProblem =>
+  it("[M14] the berth of the spare wheel is kept where it is the wheel's own", () => {
+    const wheel = (wheelOnly: boolean): StowProblem =>
       problem(
-        [piece('wheel', { wheel: true, byHand: { kind: 'berth', berth: 'tail' } }), piece('iron')],
+        [
+          piece('wheel', { wheel: true, byHand: { kind: 'berth', berth: 'tail' } }),
+          piece('iron', { uses: 50_000 }),
+        ],
         [],
-        {
-          berths: [
-            berth('tail', 2000, { atHand: true, millilitres: litres === null ? null : millilitres(litres) }),
-            berth('bed', 2800),
-          ],
-        },
+        { berths: [berth('tail', 2000, { atHand: true, wheelOnly }), berth('bed', 2800)] },
       );
-    const reached = (of: StowProblem): StowProblem => ({
-      ...of,
-      pieces: of.pieces.map((p) => (p.id === 'iron' ? { ...p, uses: 50_000 } : p)),
-    });
-    expect(stowed(reached(wheel(null))).at('iron')?.berth).toBe('bed');
-    expect(stowed(reached(wheel(1_000))).at('iron')?.berth).toBe('tail');
+    expect(stowed(wheel(true)).at('iron')?.berth).toBe('bed');
+    expect(stowed(wheel(false)).at('iron')?.berth).toBe('tail');
+    expect(stowed(wheel(true)).at('wheel')?.berth).toBe('tail');
   });
 });
 

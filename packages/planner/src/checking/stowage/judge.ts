@@ -103,11 +103,7 @@ function couldBeBagged(problem: StowProblem, piece: StowPiece): boolean {
 
 /** Whether there is a berth for a bag other than the spare wheel's own. */
 function rides(problem: StowProblem, bag: StowProblem['bags'][number]): boolean {
-  const wheelIn = problem.pieces.flatMap(({ wheel, byHand }) =>
-    wheel === true && byHand?.kind === 'berth' ? [byHand.berth] : [],
-  );
-  const kept = (id: string): boolean =>
-    wheelIn.includes(id) && problem.berths.find((b) => b.id === id)?.millilitres === null;
+  const kept = (id: string): boolean => problem.berths.some((b) => b.id === id && b.wheelOnly);
   if (bag.fixedIn !== null && problem.berths.some(({ id }) => id === bag.fixedIn)) return !kept(bag.fixedIn);
   return problem.berths.some((b) => !kept(b.id) && ((!b.roof && !b.seat) || b.id === bag.berth));
 }

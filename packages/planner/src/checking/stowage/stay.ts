@@ -28,15 +28,10 @@ export function stayFaults(problem: StowProblem, { lain, left, berthOf }: Looked
     if (fixed === undefined && (at.roof || at.seat) && at.id !== bag.berth)
       faults.push(`Bag ${bag.id} was put in ${at.id}, and not by hand.`);
   }
-  for (const { wheel, byHand } of problem.pieces) {
-    if (wheel !== true || byHand?.kind !== 'berth') continue;
-    const kept = problem.berths.find(({ id }) => id === byHand.berth);
-    if (kept === undefined || kept.millilitres !== null) continue;
-    for (const it of lain) {
-      const byOwner = it.piece.byHand !== undefined;
-      if (it.berth === kept && it.piece.wheel !== true && !byOwner)
-        faults.push(`${it.piece.id} is in the berth of the spare wheel.`);
-    }
+  for (const { piece, bag, berth } of lain) {
+    const owner = piece.wheel === true || piece.byHand !== undefined;
+    if (berth.wheelOnly && !owner)
+      faults.push(`${piece.id} ${bag === null ? 'is' : 'is in a bag'} in the berth of the spare wheel.`);
   }
   return faults;
 }
