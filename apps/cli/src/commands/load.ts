@@ -33,10 +33,13 @@ export async function loadCommand(
   return EXIT.done;
 }
 
+/** Longest to think about where things go, when only the axles are asked about. */
+const STOW_SECONDS = 3;
+
 /** The load once everything is where it is stowed; null for a garage without bags. */
 function stowedLoad(io: Io, made: Planned, bags: boolean): Result<LoadAnswer | null> {
   if (!bags) return ok(null);
-  const stowed = stowPlanned(io, made);
+  const stowed = stowPlanned(io, made, STOW_SECONDS);
   return stowed.ok ? ok(stowed.value.load) : stowed;
 }
 

@@ -105,8 +105,7 @@ function packInto(
 ): Search {
   let steps = 0;
   // Out of steps: give up. Some fillings not looked at: go on, but nothing found proves nothing.
-  let cut = false;
-  let skipped = false;
+  const missed = { steps: false, fillings: false };
   const made: number[][] = [];
   const size = (i: number): number => sizes[i] ?? 0;
 
@@ -115,7 +114,7 @@ function packInto(
     if (first === undefined) return true;
     if (made.length === count) return false;
     if (++steps > STEPS) {
-      cut = true;
+      missed.steps = true;
       return false;
     }
     for (const filling of fillings(first, rest, spare)) {
@@ -129,7 +128,7 @@ function packInto(
       )
         return true;
       made.pop();
-      if (cut) return false;
+      if (missed.steps) return false;
     }
     return false;
   };
@@ -142,9 +141,9 @@ function packInto(
   ): { of: number[]; over: number }[] => {
     const out: { of: number[]; over: number }[] = [];
     const add = (from: number, of: readonly number[], room: number): void => {
-      if (out.length >= FILLINGS) skipped = true;
-      if (++steps > STEPS) cut = true;
-      if (cut || out.length >= FILLINGS) return;
+      if (out.length >= FILLINGS) missed.fillings = true;
+      if (++steps > STEPS) missed.steps = true;
+      if (missed.steps || out.length >= FILLINGS) return;
       if (room <= spare) out.push({ of: [...of], over: room });
       let last = -1;
       for (let at = from; at < rest.length; at++) {
@@ -162,5 +161,5 @@ function packInto(
   const spare = count * capacity - sum(sizes);
   if (spare < 0) return { bags: null, exhausted: true };
   const found = fill(order, spare);
-  return { bags: found ? made : null, exhausted: !found && !cut && !skipped };
+  return { bags: found ? made : null, exhausted: !found && !missed.steps && !missed.fillings };
 }

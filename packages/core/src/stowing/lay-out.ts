@@ -125,9 +125,8 @@ function allowedFor(
   }
   return all.filter((s) => {
     const { bag, berth } = spot(s);
-    if (bag < 0 ? free[berth] !== true : piece.wheel === true || (homes[bag] ?? []).length === 0)
-      return false;
-    return fits(problem, piece, spot(s));
+    const open = bag < 0 ? free[berth] === true : piece.wheel !== true && takesMore(homes[bag] ?? [], kept);
+    return open && fits(problem, piece, spot(s));
   });
 }
 

@@ -1,7 +1,7 @@
 import { AT } from './piece-costs.ts';
 import { bagMillilitres, isRigid } from './spots.ts';
-import type { Draft, Lies, Term } from './stow-model.ts';
-import { atMost } from './stow-model.ts';
+import type { Draft, Lies, Term } from './model-draft.ts';
+import { atMost } from './model-draft.ts';
 import { ONE_PERSON_GRAMS } from './stow-rules.ts';
 
 /** Sums over what is in each berth, as terms of a row. */

@@ -1,6 +1,6 @@
 import { AT } from './piece-costs.ts';
 import type { StowPiece } from './stow-problem.ts';
-import type { Draft, Lies, Term } from './stow-model.ts';
+import type { Draft, Lies, Term } from './model-draft.ts';
 import { isElectric, isFlammable, isLithium, isSharp, isWet } from './stow-rules.ts';
 
 /** What must not share a bag, or a place in one; and what belongs in one bag. */

@@ -1,6 +1,6 @@
 import type { Layout } from './lay-out.ts';
 import type { StowBag } from './stow-problem.ts';
-import type { Draft, Term } from './stow-model.ts';
+import type { Draft, Term } from './model-draft.ts';
 
 /**
  * Of two bags, or pockets of a bag, that are alike in everything the model knows, the first holds the greater mass: the

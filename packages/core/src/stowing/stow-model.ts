@@ -2,20 +2,13 @@ import { LinearBuilder } from '../choosing/linear-builder.ts';
 import type { LinearModel } from '../choosing/solver-port.ts';
 import type { Layout } from './lay-out.ts';
 import { bagRows } from './model-bags.ts';
+import type { Draft, Lies, Term } from './model-draft.ts';
+import { atMost } from './model-draft.ts';
 import { companyRows } from './model-company.ts';
 import { orderEqualBags } from './model-order.ts';
 import { AT, PieceCosts } from './piece-costs.ts';
 import { takes } from './spots.ts';
-import type { StowPiece } from './stow-problem.ts';
 import { LEVEL_COUNT } from './stow-rules.ts';
-
-/** A column that says piece p lies in place s. */
-export interface Lies {
-  readonly p: number;
-  readonly piece: StowPiece;
-  readonly s: number;
-  readonly column: number;
-}
 
 /**
  * Stowing as an assignment model, with every bag in the berth it stands in: one binary for each piece and place, one for each
@@ -31,27 +24,6 @@ export interface StowModel {
   readonly without: Int32Array;
   /** Whether a bag comes along, by bag. */
   readonly rides: readonly number[];
-}
-
-/** The model under construction, for the parts that add to it. */
-export interface Draft {
-  readonly layout: Layout;
-  readonly builder: LinearBuilder;
-  readonly liesOf: readonly (readonly Lies[])[];
-  /** By place. */
-  readonly liesIn: readonly (readonly Lies[])[];
-  readonly rides: readonly number[];
-  /** Columns of piece p in bag b. */
-  readonly inBag: (p: number, b: number) => readonly Lies[];
-  readonly charge: (level: number, column: number, cost: number) => void;
-}
-
-export type Term = readonly [column: number, value: number];
-
-/** A row with an upper limit, left out where it could not be passed. */
-export function atMost(builder: LinearBuilder, terms: readonly Term[], limit: number): void {
-  if (terms.reduce((sum, [, value]) => sum + Math.max(0, value), 0) > limit)
-    builder.row(-Infinity, limit, terms);
 }
 
 export function stowModel(layout: Layout): StowModel {

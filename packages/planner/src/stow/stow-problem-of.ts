@@ -53,15 +53,21 @@ export function stowProblemOf(
 
 /** A pocket that is in another bag than its contents; a record that came past the file's own checks with sizes no bag has. */
 function faultOf({ garage }: BuiltScene): Result<never> | null {
-  for (const table of ['bags', 'pockets'] as const)
-    for (const [id, record] of Object.entries(garage[table]))
-      for (const [key, value] of Object.entries(record))
+  const tables: Readonly<Record<string, Readonly<Record<string, { readonly name: string }>>>> = {
+    bags: garage.bags,
+    pockets: garage.pockets,
+  };
+  for (const [table, records] of Object.entries(tables))
+    for (const [id, record] of Object.entries(records)) {
+      const fields = new Map<string, unknown>(Object.entries(record));
+      for (const [key, value] of fields)
         if (key !== 'order' && typeof value === 'number' && value < 0)
           return refuse(
             'size-negative',
             `${key} of ${record.name} is ${value}; it cannot be negative, remove the minus`,
             { path: `${table}.${id}.${key}` },
           );
+    }
   for (const [id, { bag, pocket }] of Object.entries(garage.belongings)) {
     const other = pocket === undefined ? undefined : garage.pockets[pocket]?.bag;
     if (bag !== undefined && other !== undefined && other !== bag)
