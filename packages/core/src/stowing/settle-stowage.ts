@@ -221,9 +221,10 @@ class Work {
   /** The integer search for something better; returns its bound. */
   private search(level: number, cost: Float64Array, bound: number): number {
     const value = this.best.score[level] ?? 0;
+    const slack = level < COUNTED ? 0.9 : Math.max(0.9, 0.9 * this.pace.closeEnough * Math.abs(value));
     const answer = this.solver.solve(
       { ...this.current(), cost },
-      { ...this.limits(), cutoff: value - HELD, absoluteGap: 0.9 },
+      { ...this.limits(), cutoff: value - HELD, absoluteGap: slack },
     );
     switch (answer.kind) {
       case 'infeasible':
@@ -239,8 +240,8 @@ class Work {
         return Math.min(value, answer.bound);
       case 'optimal':
         this.take(answer.x);
-        // Within less than one whole unit of the best there is.
-        return Math.min(value, this.best.score[level] ?? value, wholeAbove(answer.objective - 0.9));
+        // Within this slack of the best there is.
+        return Math.min(value, this.best.score[level] ?? value, wholeAbove(answer.objective - slack));
     }
   }
 

@@ -62,7 +62,9 @@ export function stow(problem: StowProblem, solver: Solver, patience: StowPatienc
   const layout = layOut(problem);
   const floor = firstFit(layout);
   const floorScore = floor.score.slice();
-  const start = startFrom(layout, floor, () => stopReason() !== null);
+  // A sixth of the time for exchanges: the relaxation knows better where to start from.
+  const enough = timeLimit === undefined ? 0 : (5 * timeLimit) / 6;
+  const start = startFrom(layout, floor, () => stopReason() !== null || left() < enough);
   // From here on the bags stand where they are: what goes where is settled for that.
   const standing = new StowState(layOut(problem, start.berthOf));
   standing.restore(start);
