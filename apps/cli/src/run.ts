@@ -13,6 +13,7 @@ import { planCommand } from './commands/plan.ts';
 import { repairCommand } from './commands/repair.ts';
 import { simulateCommand } from './commands/simulate.ts';
 import { stowCommand } from './commands/stow.ts';
+import { sureCommand } from './commands/sure.ts';
 import { tablesCommand } from './commands/tables.ts';
 import { plain, WIDTH } from './text/layout.ts';
 import { whyCommand } from './commands/why.ts';
@@ -209,6 +210,16 @@ export function program(io: Io, done: (code: ExitCode) => void): Command {
     .option('--json', 'print JSON instead of text')
     .action(async (path: string, what: string, options: Record<string, unknown>) => {
       done(await repairCommand(io, path, what, options));
+    });
+  plans(cli.command('sure'))
+    .description(
+      'how sure the plan is: the spread of its chance, what comes in any case, what to measure next',
+    )
+    .option('--draws <n>', 'beliefs about the rates to find the best kit for, 5 to 1,000', '40')
+    .option('--sizes <n>', 'assumed sizes to look into, those most hangs on first, 0 to 500', '20')
+    .option('--seed <n>', 'another number draws other beliefs; the same one the same', '1')
+    .action(async (path: string, options: Record<string, unknown>) => {
+      done(await sureCommand(io, path, options));
     });
   cli
     .command('tables')

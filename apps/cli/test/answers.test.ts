@@ -2,6 +2,7 @@ import type { CardAnswer } from '@waymend/planner/answer/card-answer';
 import type { GapAnswer, LoadAnswer, PlanAnswer } from '@waymend/planner/answer/plan-answer';
 import type { ReadyAnswer } from '@waymend/planner/answer/ready-answer';
 import type { SimulateAnswer } from '@waymend/planner/answer/simulate-answer';
+import type { SureAnswer } from '@waymend/planner/answer/sure-answer';
 import type { StowAnswer } from '@waymend/planner/answer/stow-answer';
 import type { WhyAnswer } from '@waymend/planner/answer/why-answer';
 import type { WireAnswer } from '@waymend/planner/answer/wire-answer';
@@ -15,6 +16,7 @@ import type { gap } from '../src/schemas/gap-schema.ts';
 import type { load } from '../src/schemas/load-schema.ts';
 import { planAnswer } from '../src/schemas/plan-schema.ts';
 import { simulateAnswer } from '../src/schemas/simulate-schema.ts';
+import { sureAnswer } from '../src/schemas/sure-schema.ts';
 import type { stowAnswer } from '../src/schemas/stow-schema.ts';
 import type { whyAnswer } from '../src/schemas/why-schema.ts';
 import type { wireAnswer } from '../src/schemas/wire-schema.ts';
@@ -39,6 +41,7 @@ const SAME: readonly true[] = [
   true satisfies Same<z.output<typeof planAnswer>, PlanAnswer>,
   true satisfies Same<z.output<typeof whyAnswer>, WhyAnswer>,
   true satisfies Same<z.output<typeof simulateAnswer>, SimulateAnswer>,
+  true satisfies Same<z.output<typeof sureAnswer>, SureAnswer>,
   true satisfies Same<z.output<typeof careAnswer>, ReadyAnswer>,
   true satisfies Same<z.output<typeof gap>, GapAnswer>,
   true satisfies Same<z.output<typeof load>, LoadAnswer>,
@@ -171,6 +174,18 @@ describe('what the commands print with --json', () => {
     expect(value.strands.reduce((sum, s) => sum + s.share, 0)).toBeCloseTo(1 - value.unaided.chance, 6);
     expect(value.used.map((u) => u.id)).toContain('wheel');
     expect(value.stories.length).toBeGreaterThan(0);
+  });
+
+  it('[M11] sure: the band holds the chance that the plan states, and every kept piece has a share', async () => {
+    const few = ['--draws', '5', '--sizes', '2', '--json'];
+    const value = sureAnswer.parse(valid('sure', await runOn({ files }, 'sure', WAGON_FILE, ...few)));
+    const plan = planAnswer.parse(valid('plan', await runOn({ files }, 'plan', WAGON_FILE, '--json')));
+    expect(value.chance.chance).toBeCloseTo(plan.unaided.kit, 6);
+    expect(value.chance.low).toBeLessThan(plan.unaided.kit);
+    expect(value.chance.high).toBeGreaterThan(plan.unaided.kit);
+    const inKit = value.items.filter((i) => i.inKit).map((i) => i.id);
+    expect(new Set(inKit)).toEqual(new Set(plan.kit.items.map((i) => i.id)));
+    expect(value.prevent.length).toBeGreaterThan(0);
   });
 
   it('[M12] simulate: the same seed gives the same bytes, another seed other trips', async () => {

@@ -29,6 +29,7 @@ const COMMANDS: readonly (readonly [string, readonly string[]])[] = [
   ['why a failure', ['why', WAGON_FILE, 'tread-puncture']],
   ['curve', ['curve', WAGON_FILE, '--points', '3']],
   ['gaps', ['gaps', WAGON_FILE]],
+  ['sure', ['sure', WAGON_FILE, '--draws', '5', '--sizes', '2']],
   ['simulate', ['simulate', WAGON_FILE, '--trips', '200', '--against', '45 kg']],
   ['load', ['load', WAGON_FILE, '--without-kit']],
   ['card of a job', ['card', WAGON_FILE, 'WT-01', '--with', 'everything', '--dark']],

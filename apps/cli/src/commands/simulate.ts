@@ -14,6 +14,7 @@ import { EXIT } from '../io.ts';
 import { asked } from '../text/ask.ts';
 import { paintFor } from '../text/paint.ts';
 import { simulateText } from '../text/simulate-text.ts';
+import { wholeNumber } from '../text/whole-number.ts';
 import { refuse } from './garage-at.ts';
 import { planned } from './planned.ts';
 
@@ -116,14 +117,4 @@ async function otherKit(
   if (outcome.kind === 'refused') return { ok: false, error: outcome.refusal };
   const { grams } = outcome.solved.outcome;
   return ok(kitOf(`the best kit of ${massText(grams)}`, made.value, outcome.solved));
-}
-
-function wholeNumber(given: unknown, name: string, least: number, most: number): Result<number> {
-  const value = Number(given);
-  return Number.isInteger(value) && value >= least && value <= most
-    ? ok(value)
-    : refusal(
-        `${name}-unclear`,
-        `--${name} wants a whole number from ${least} to ${most}, not "${String(given).slice(0, 20)}"`,
-      );
 }

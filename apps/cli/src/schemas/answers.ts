@@ -9,6 +9,7 @@ import { loadAnswer } from './load-schema.ts';
 import { noPlanAnswer, planAnswer } from './plan-schema.ts';
 import { simulateAnswer } from './simulate-schema.ts';
 import { stowAnswer } from './stow-schema.ts';
+import { sureAnswer } from './sure-schema.ts';
 import { tableAnswer, tablesAnswer } from './tables-schema.ts';
 import { whyAnswer } from './why-schema.ts';
 import { wireAnswer } from './wire-schema.ts';
@@ -23,6 +24,7 @@ export const ANSWERS = {
   load: loadAnswer,
   stow: stowAnswer,
   simulate: simulateAnswer,
+  sure: sureAnswer,
   tables: tablesAnswer,
   table: tableAnswer,
   import: importAnswer,

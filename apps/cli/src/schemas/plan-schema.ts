@@ -51,6 +51,8 @@ const unaided = z
     empty: chance('Chance of driving home unaided with nothing aboard'),
     everything: chance('Chance with everything that is owned, whatever it weighs'),
     kit: chance('Chance with this kit, at the mass it really has'),
+    low: chance('5 of 100 beliefs about the rates put it lower (M11)'),
+    high: chance('5 of 100 put it higher'),
     sparesBound: chance(
       'How much higher the chance is when spares are counted exactly instead of by the bound of M5',
     ),

@@ -33,6 +33,11 @@ export function planText(answer: PlanAnswer, options: PlanTextOptions): string {
   say('');
   say(...paragraph(unaided.words).map(paint.strong));
   say(...paragraph(proof(answer, options)));
+  say(
+    ...paragraph(
+      `Nobody knows the rates well: 9 in 10 beliefs about them put it between ${aboutOneIn(1 - unaided.high)} and ${aboutOneIn(1 - unaided.low)}.`,
+    ),
+  );
   if (unaided.sparesBound > LEAST_BOUND)
     say(
       ...paragraph(

@@ -163,6 +163,9 @@ export interface UnaidedAnswer {
   readonly empty: number;
   readonly everything: number;
   readonly kit: number;
+  /** Where 90 of 100 beliefs about the rates put the chance of this kit (M11). */
+  readonly low: number;
+  readonly high: number;
   /** What rests on the spares bound of M5: exact chance minus the stated one. */
   readonly sparesBound: number;
   readonly words: string;

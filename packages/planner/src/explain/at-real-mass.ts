@@ -1,4 +1,5 @@
 import type { KitState } from '@waymend/core/choosing/kit-state';
+import type { Trouble } from '@waymend/core/repairing/scene';
 import type { Result } from '@waymend/core/result';
 import { ok } from '@waymend/core/result';
 import type { BuiltScene } from '../scene/build-scene.ts';
@@ -22,20 +23,25 @@ export function atRealMass(
   if (!ratios.ok) return ratios;
   const ratio = ratios.value;
 
-  let loss = 0;
-  const counted = new Set<string>();
-  reading.troubles.forEach((merged, event) => {
-    const whole = merged.reduce((sum, t) => sum + t.expected, 0);
-    const eventLoss = reading.compiled.problem.events[event]?.loss ?? 0;
-    const left = eventLoss > 0 ? (eventLoss - state.gainOf(event)) / eventLoss : 1;
-    for (const t of merged) {
-      counted.add(t.id);
-      if (whole > 0) loss += t.expected * left * (ratio.get(t.failure) ?? 1);
-    }
-  });
-  for (const t of reading.scene.trouble)
-    if (!counted.has(t.id)) loss += t.expected * (ratio.get(t.failure) ?? 1);
+  const loss = stillLost(reading, state).reduce(
+    (sum, { trouble, share }) => sum + trouble.expected * share * (ratio.get(trouble.failure) ?? 1),
+    0,
+  );
   return ok(Math.exp(-loss));
+}
+
+/** By trouble: the share of its events that this kit does not put right, 0..1; 1 where nothing on the table could. */
+export function stillLost(
+  reading: Reading,
+  state: KitState,
+): readonly { readonly trouble: Trouble; readonly share: number }[] {
+  const share = new Map<string, number>();
+  reading.troubles.forEach((merged, event) => {
+    const whole = reading.compiled.problem.events[event]?.loss ?? 0;
+    const left = whole > 0 ? (whole - state.gainOf(event)) / whole : 1;
+    for (const { id, expected } of merged) if (expected > 0) share.set(id, left);
+  });
+  return reading.scene.trouble.map((trouble) => ({ trouble, share: share.get(trouble.id) ?? 1 }));
 }
 
 /** By failure: its rate with so many grams of kit aboard, over its rate at the load that kits are compared at (M1, M13). */

@@ -22,6 +22,7 @@ import { standing } from '../explain/standing.ts';
 import { buyAnswer, shopAnswer } from '../explain/shop.ts';
 import { lighterSwaps } from '../explain/swaps.ts';
 import { legsOf } from '../scene/rate-input.ts';
+import { spreadOf } from '../sureness/spread.ts';
 import type { Trade } from '../trade.ts';
 import { aboutOneIn } from '../words/chance.ts';
 import { massText } from '../words/mass.ts';
@@ -59,12 +60,16 @@ export function answerOf(
   if (!load.ok) return load;
   const real = atRealMass(reading, state, built, trade, gramsOf(cases));
   if (!real.ok) return real;
+  const spread = spreadOf(prepared, solved, trade);
+  if (!spread.ok) return spread;
   const chance = (kind: string) => rows.value.find((r) => r.kind === kind)?.unaided ?? 0;
   const { chance: stated_, chanceExactStock } = solved.report.figures;
   const unaided: UnaidedAnswer = {
     empty: chance('nothing'),
     everything: chance('everything'),
     kit: real.value,
+    low: spread.value.low,
+    high: spread.value.high,
     sparesBound: Math.max(0, chanceExactStock - stated_),
     words: sentence(outcome.grams, real.value, rows.value, buy, garage.currency),
   };

@@ -30,7 +30,13 @@ export function Headline({ answer, curve }: { answer: PlanAnswer; curve: Curve }
           owned: format.mass(curve.everything),
           count: here?.pieces ?? 0,
           pieces: format.count(here?.pieces ?? 0),
-        })}
+        })}{' '}
+        <span className="quiet" hidden={curve.moved}>
+          {t('kit.believed', {
+            best: format.oneIn(1 - answer.unaided.high),
+            worst: format.oneIn(1 - answer.unaided.low),
+          })}
+        </span>
       </p>
       <div className="kit-status quiet">
         {curve.moved && fresh ? (
