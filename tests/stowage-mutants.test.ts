@@ -11,13 +11,16 @@ import { randomStowage } from '../packages/solver/test/stowing/random-stowage.ts
 const solver = await createHighsSolver();
 const CASES = [1, 2, 3, 4, 5, 6];
 
-/** Bags of a quarter of their room, and one thing put by hand where it does not belong. */
+/** Bags of a quarter of their room, one thing put by hand where it does not belong, and a pouch with some things in it now. */
 function tight(n: number): StowProblem {
   const problem = randomStowage(n, 45);
+  const lies = { bag: 'pouch-t', pocket: null };
   const hand = { kind: 'bag', bag: 'pouch-e', pocket: null } as const;
   return {
     ...problem,
-    pieces: problem.pieces.map((piece, p) => (p === n ? { ...piece, byHand: hand } : piece)),
+    pieces: problem.pieces.map((piece, p) =>
+      p === n ? { ...piece, byHand: hand } : p % 9 === 0 ? { ...piece, now: lies } : piece,
+    ),
     bags: problem.bags.map((bag) => ({
       ...bag,
       millilitres: bag.millilitres === null ? null : millilitres(Math.round(bag.millilitres / 4)),
@@ -83,6 +86,10 @@ const MUTANTS: readonly Mutant[] = [
   {
     name: 'what was put by hand may go elsewhere',
     problem: (p) => pieces(p, ({ byHand: _, ...piece }) => piece),
+  },
+  {
+    name: 'nothing lies anywhere yet',
+    problem: (p) => pieces(p, ({ now: _, ...piece }) => piece),
   },
   {
     name: 'a piece is left out of the answer',

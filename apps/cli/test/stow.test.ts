@@ -101,7 +101,10 @@ describe('stow', () => {
   });
 
   it('[M14] what was put by hand stays, and what that breaks is told in a sentence', async () => {
-    const hand = WAGON.replace('jack: { is: JB-4 }', 'jack: { is: JB-4, bag: roll, pocket: two }');
+    const hand = WAGON.replace(
+      'jack: { is: JB-4 }',
+      'jack: { is: JB-4, bag: roll, pocket: two, fixed: true }',
+    );
     expect(hand).not.toBe(WAGON);
     const of = answer(
       await runOn({ files: { [PACKED]: `${hand}\n${BAGS}` } }, 'stow', PACKED, '--json', ...QUICK),
@@ -111,6 +114,25 @@ describe('stow', () => {
     const told = of.broken.find((b) => b.rule === 'does-not-fit');
     expect(told).toMatchObject({ class: 'by-hand', byHand: true, pieces: ['jack'] });
     expect(told?.sentence).toContain('too large or too heavy');
+  });
+
+  it('[M14] what only lies somewhere now moves where it is better, and is told to have moved', async () => {
+    const now = WAGON.replace('jack: { is: JB-4 }', 'jack: { is: JB-4, bag: roll, pocket: two }');
+    const moved = { [PACKED]: `${now}\n${BAGS}` };
+    const of = answer(await runOn({ files: moved }, 'stow', PACKED, '--json', ...QUICK));
+    const everything = [
+      ...of.bags.flatMap((bag) => [...bag.items, ...bag.pockets.flatMap(({ items }) => items)]),
+      ...of.berths.flatMap(({ loose }) => loose),
+    ];
+    expect(everything.find(({ id }) => id === 'jack')).toMatchObject({
+      byHand: false,
+      cameFrom: { bag: 'roll', pocket: 'two' },
+    });
+    expect(everything.filter(({ cameFrom }) => cameFrom !== null)).toHaveLength(1);
+    expect(of.levels.find(({ level }) => level === 'moved')?.value).toBe(1);
+    expect(of.broken.filter((b) => b.class === 'by-hand')).toEqual([]);
+    const text = await runOn({ files: moved }, 'stow', PACKED, ...QUICK);
+    expect(text.out).toContain('moved here');
   });
 
   it('[M14] the text is a map of 100 columns, and labels name each bag with its count', async () => {

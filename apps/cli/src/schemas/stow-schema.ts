@@ -18,7 +18,10 @@ const item = z
     thicknessMm: millimetres('Thickness, estimated likewise'),
     uses: events('Repairs that take it in hand'),
     firstGrab: yes('Wanted in the first fifteen minutes'),
-    byHand: yes('The record says where it is; it was left there'),
+    byHand: yes('The record says that it was put there by hand; it was left there'),
+    cameFrom: orNull(z.strictObject({ bag: id('Bag id'), pocket: orNull(id('Pocket id')) })).describe(
+      'Where the record has it now; null when it stays there, or the record names no bag',
+    ),
     standsOutMm: millimetres('How far it stands out of an open pocket'),
   })
   .meta({ id: 'StowedItem', description: 'One piece where it is stowed' });
@@ -75,7 +78,7 @@ const berth = z
 const level = z
   .strictObject({
     level: z
-      .enum(['unplaced', 'danger', 'order', 'reach', 'height', 'behind'])
+      .enum(['unplaced', 'danger', 'order', 'reach', 'height', 'behind', 'moved'])
       .describe('Levels in their order: no later one ever buys an earlier one'),
     words: text('What it counts'),
     value: z.number().describe('What the stowage comes to, 0 or more; less is better'),

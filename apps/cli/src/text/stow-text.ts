@@ -129,10 +129,11 @@ function itemLines(items: readonly StowedItem[], units: UnitStyle, indent: numbe
   );
 }
 
-function remarks({ firstGrab, byHand, standsOutMm }: StowedItem): string {
+function remarks({ firstGrab, byHand, cameFrom, standsOutMm }: StowedItem): string {
   const words = [
     firstGrab ? 'first grab' : '',
     byHand ? 'put by hand' : '',
+    cameFrom === null ? '' : 'moved here',
     standsOutMm > 0 ? `stands out ${standsOutMm} mm` : '',
   ].filter((word) => word !== '');
   return words.length === 0 ? '' : ` (${words.join(', ')})`;

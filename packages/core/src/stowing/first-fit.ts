@@ -49,6 +49,30 @@ export function bestFit(layout: Layout): StowState {
   return state;
 }
 
+/**
+ * Everything that may stay where it lies now is left there, the rest as `bestFit` has it; null where nobody said where
+ * anything lies.
+ */
+export function asItLies(layout: Layout): StowState | null {
+  const { problem, spots, allowed } = layout;
+  if (!problem.pieces.some(({ now }) => now !== undefined)) return null;
+  const state = new StowState(layout);
+  const rest: number[] = [];
+  for (const p of layHandPlaced(state)) {
+    const { now } = problem.pieces[p] ?? {};
+    const there = (allowed[p] ?? []).filter((s) => {
+      const bag = problem.bags[spots[s]?.bag ?? -1];
+      if (now === undefined || bag?.id !== now.bag) return false;
+      return now.pocket === null || bag.pockets[spots[s]?.pocket ?? -1]?.id === now.pocket;
+    });
+    const place = there.find((s) => state.takesPiece(p, s));
+    if (place === undefined) rest.push(p);
+    else state.put(p, place);
+  }
+  for (const p of decreasing(layout, rest)) putBest(state, p);
+  return state;
+}
+
 /** Puts a piece that lies nowhere where the score is best; leaves it out when nothing takes it. */
 export function putBest(state: StowState, p: number): void {
   const best = bestPlace(state, p);

@@ -9,7 +9,7 @@ import type { Draft, Term } from './model-draft.ts';
 export function orderEqualBags(draft: Draft): void {
   const { layout, builder, inBag, liesIn } = draft;
   const { problem } = layout;
-  const byHand = bagsWithHandPlaced(layout);
+  const named = namedBags(layout);
   const pieces = [...problem.pieces.keys()];
   const heavier = (one: readonly Term[], other: readonly Term[]): void => {
     if (one.length === 0 && other.length === 0) return;
@@ -21,7 +21,7 @@ export function orderEqualBags(draft: Draft): void {
     (liesIn[s] ?? []).map(({ column, piece }): Term => [column, piece.grams]);
   const first = new Map<string, number>();
   for (const [b, bag] of problem.bags.entries()) {
-    if (byHand.has(b)) continue;
+    if (named.has(b)) continue;
     const key = JSON.stringify([withoutName(bag), layout.homes[b]]);
     const before = first.get(key);
     if (before !== undefined) heavier(bagTerms(before), bagTerms(b));
@@ -30,7 +30,7 @@ export function orderEqualBags(draft: Draft): void {
   const pockets = new Map<string, number>();
   for (const [s, spot] of layout.spots.entries()) {
     const pocket = problem.bags[spot.bag]?.pockets[spot.pocket];
-    if (pocket === undefined || byHand.has(spot.bag)) continue;
+    if (pocket === undefined || named.has(spot.bag)) continue;
     const key = JSON.stringify([spot.bag, { ...pocket, id: '', name: '' }]);
     const before = pockets.get(key);
     if (before !== undefined) heavier(spotTerms(before), spotTerms(s));
@@ -38,8 +38,14 @@ export function orderEqualBags(draft: Draft): void {
   }
 }
 
-function bagsWithHandPlaced({ problem }: Layout): ReadonlySet<number> {
-  const named = new Set(problem.pieces.flatMap((p) => (p.byHand?.kind === 'bag' ? [p.byHand.bag] : [])));
+/** Bags that something was put in by hand, or lies in now: no exchange of all they hold leaves every score as it is. */
+function namedBags({ problem }: Layout): ReadonlySet<number> {
+  const named = new Set(
+    problem.pieces.flatMap(({ byHand, now }) => [
+      ...(byHand?.kind === 'bag' ? [byHand.bag] : []),
+      ...(now === undefined ? [] : [now.bag]),
+    ]),
+  );
   return new Set(problem.bags.flatMap((bag, b) => (named.has(bag.id) ? [b] : [])));
 }
 

@@ -1,4 +1,6 @@
 import type { Layout } from './lay-out.ts';
+import type { Spot } from './spots.ts';
+import type { LiesNow } from './stow-problem.ts';
 import {
   LEVEL_COUNT,
   dislikesHeat,
@@ -26,7 +28,7 @@ export function berthCosts({ problem }: Layout): BerthCosts {
 }
 
 /** Position of each level in a score. */
-export const AT = { unplaced: 0, danger: 1, order: 2, reach: 3, behind: 4, height: 5 } as const;
+export const AT = { unplaced: 0, danger: 1, order: 2, reach: 3, behind: 4, height: 5, moved: 6 } as const;
 
 /**
  * What a piece counts by itself at every level (M14), by where it lies and which berth that is in: added to `out`, times
@@ -67,9 +69,17 @@ export class PieceCosts {
     if (piece.firstGrab && !(berth.atHand || bag?.firstGrab === true)) put(AT.order, 1);
     if (!piece.firstGrab && bag?.firstGrab === true) put(AT.order, 1);
     if (bag === undefined && bagged[p] === 1) put(AT.order, 1);
+    if (piece.now !== undefined && !this.leaves(piece.now, spot)) put(AT.moved, 1);
     put(AT.reach, piece.uses * secondsTo(this.layout, s, h));
     put(AT.height, piece.grams * (this.berths.above[h] ?? 0));
     put(AT.behind, piece.grams * (this.berths.behind[h] ?? 0));
+  }
+
+  /** Whether a place is the one that a piece lies in now; anywhere in its bag where nobody said more. */
+  private leaves(now: LiesNow, spot: Spot): boolean {
+    const bag = this.layout.problem.bags[spot.bag];
+    if (bag === undefined || bag.id !== now.bag) return false;
+    return now.pocket === null || bag.pockets[spot.pocket]?.id === now.pocket;
   }
 
   /** The same as a list by level. */

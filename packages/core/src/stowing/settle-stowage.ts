@@ -6,7 +6,7 @@ import { putBest } from './first-fit.ts';
 import { improve } from './improve.ts';
 import type { StowModel } from './stow-model.ts';
 import { stowModel } from './stow-model.ts';
-import { LEVELS, LEVEL_COUNT } from './stow-rules.ts';
+import { COUNTED, LEVELS, LEVEL_COUNT } from './stow-rules.ts';
 import { StowState, compareScores } from './stow-state.ts';
 
 /** How long to go on, seconds left; and what to tell meanwhile. */
@@ -32,8 +32,6 @@ export interface Settled {
   readonly failed: string | null;
 }
 
-/** Levels that count things; the later ones are measured in seconds and moments. */
-const COUNTED = 3;
 /** A row that holds a level at its best value, half a unit above: exact for whole numbers. */
 const HELD = 0.5;
 
@@ -108,7 +106,7 @@ class Work {
       const relaxed = this.relax(cost);
       bound = Math.max(bound, relaxed?.bound ?? -Infinity);
       this.tell(level, bound);
-      if (relaxed !== null && open()) this.round(relaxed.x, relaxed.reducedCost);
+      if (relaxed !== null && far()) this.round(relaxed.x, relaxed.reducedCost);
       if (relaxed !== null) this.narrow({ bound: relaxed.bound, reducedCost: relaxed.reducedCost }, value());
     }
     if (far()) bound = Math.max(bound, this.search(level, cost, bound));

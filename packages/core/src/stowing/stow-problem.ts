@@ -34,6 +34,8 @@ export interface StowPiece {
   readonly groups: readonly string[];
   /** Where somebody put it by hand, and where it stays. A berth alone: in it, loose or in one of its bags. */
   readonly byHand?: ByHand;
+  /** The bag it lies in now, and where in it if anybody said: free to move, and left there where nothing is lost by it. */
+  readonly now?: LiesNow;
   /** The spare wheel: it rides in its berth and shares that with nothing. */
   readonly wheel?: true;
 }
@@ -42,6 +44,11 @@ export interface PieceSize {
   readonly length: Millimetres;
   readonly width: Millimetres;
   readonly thickness: Millimetres;
+}
+
+export interface LiesNow {
+  readonly bag: string;
+  readonly pocket: string | null;
 }
 
 export type ByHand =

@@ -13,9 +13,11 @@ export const STANDS_OUT = 1.5;
  * What a stowage is judged by, first things first; each a whole number to be made small, and no later one ever buys an
  * earlier one (M14).
  */
-export const LEVELS = ['unplaced', 'danger', 'order', 'reach', 'behind', 'height'] as const;
+export const LEVELS = ['unplaced', 'danger', 'order', 'reach', 'behind', 'height', 'moved'] as const;
 export type Level = (typeof LEVELS)[number];
 export const LEVEL_COUNT = LEVELS.length;
+/** So many of the levels, the first ones, count breaches and go to proof; those after them are settled to within a share. */
+export const COUNTED = 3;
 
 /** Soft rules by the class they count in. */
 export const RULES = {

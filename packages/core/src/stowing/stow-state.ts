@@ -2,6 +2,7 @@ import type { Layout } from './lay-out.ts';
 import { AT, PieceCosts } from './piece-costs.ts';
 import { bagMillilitres, isRigid, takes } from './spots.ts';
 import {
+  COUNTED,
   LEVEL_COUNT,
   ONE_PERSON_GRAMS,
   isElectric,
@@ -252,6 +253,16 @@ function parts(inUnits: Int32Array): number {
   let used = 0;
   for (const n of inUnits) if (n > 0) used++;
   return Math.max(0, used - 1);
+}
+
+/** Whether `a` is no worse than `b` but for a share of the levels that are measured, not counted. */
+export function asGood(a: ArrayLike<number>, b: ArrayLike<number>, share: number): boolean {
+  for (let i = 0; i < LEVEL_COUNT; i++) {
+    const d = (a[i] ?? 0) - (b[i] ?? 0);
+    if (d < 0) return true;
+    if (d > (i < COUNTED ? 0 : share * Math.abs(b[i] ?? 0))) return false;
+  }
+  return true;
 }
 
 /** Below 0: `a` is the better score; levels in their order. */

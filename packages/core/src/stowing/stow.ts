@@ -1,7 +1,7 @@
 import type { Solver } from '../choosing/solver-port.ts';
 import type { Broken } from './broken.ts';
 import { brokenRules } from './broken.ts';
-import { bestFit, firstFit } from './first-fit.ts';
+import { asItLies, bestFit, firstFit } from './first-fit.ts';
 import { improve } from './improve.ts';
 import type { Layout } from './lay-out.ts';
 import { layOut } from './lay-out.ts';
@@ -10,7 +10,7 @@ import { settleStowage } from './settle-stowage.ts';
 import type { StowProblem, Stowage } from './stow-problem.ts';
 import type { Level } from './stow-rules.ts';
 import { LEVELS } from './stow-rules.ts';
-import { StowState, compareScores } from './stow-state.ts';
+import { StowState, asGood, compareScores } from './stow-state.ts';
 
 export interface StowPatience {
   /** Seconds; without a clock there is no limit. */
@@ -64,7 +64,8 @@ export function stow(problem: StowProblem, solver: Solver, patience: StowPatienc
   const floorScore = floor.score.slice();
   // A sixth of the time for exchanges: the relaxation knows better where to start from.
   const enough = timeLimit === undefined ? 0 : (5 * timeLimit) / 6;
-  const start = startFrom(layout, floor, () => stopReason() !== null || left() < enough);
+  const closeEnough = patience.closeEnough ?? 0.01;
+  const start = startFrom(layout, floor, closeEnough, () => stopReason() !== null || left() < enough);
   // From here on the bags stand where they are: what goes where is settled for that.
   const standing = new StowState(layOut(problem, start.berthOf));
   standing.restore(start);
@@ -72,7 +73,7 @@ export function stow(problem: StowProblem, solver: Solver, patience: StowPatienc
     left,
     stopReason,
     onProgress: patience.onProgress ?? (() => undefined),
-    closeEnough: patience.closeEnough ?? 0.01,
+    closeEnough,
   });
   const levels = LEVELS.map(
     (level, n): LevelOutcome => ({
@@ -98,10 +99,17 @@ export function stow(problem: StowProblem, solver: Solver, patience: StowPatienc
   };
 }
 
-function startFrom(layout: Layout, floor: StowState, shouldStop: () => boolean): StowState {
+/** The better of the floor and a fit that was improved; or things as they lie now, where that is about as good. */
+function startFrom(layout: Layout, floor: StowState, share: number, shouldStop: () => boolean): StowState {
   const fitted = bestFit(layout);
   improve(fitted, shouldStop);
-  return compareScores(fitted.score, floor.score) <= 0 ? fitted : floor;
+  const best = compareScores(fitted.score, floor.score) <= 0 ? fitted : floor;
+  const lying = asItLies(layout);
+  const goodEnough = (state: StowState): boolean =>
+    asGood(state.score, best.score, share) && compareScores(state.score, floor.score) <= 0;
+  if (lying === null || goodEnough(lying)) return lying ?? best;
+  improve(lying, shouldStop);
+  return goodEnough(lying) ? lying : best;
 }
 
 function stowageOf(state: StowState): Stowage {

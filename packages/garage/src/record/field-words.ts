@@ -87,6 +87,7 @@ export const FIELD_WORDS: { readonly [C in Collection]: FieldsOf<C> } = {
     berth: 'where it rides',
     bag: 'bag',
     pocket: 'pocket',
+    fixed: 'stays where it was put',
     pin: 'own mark',
     state: 'state',
     inside: 'set it is in',

@@ -121,6 +121,8 @@ export const belonging = z.strictObject({
   bag: id.optional(),
   /** Its place in the bag. */
   pocket: id.optional(),
+  /** Put in its bag or pocket by hand: a plan of stowage leaves it there. Absent: where it is now, free to move. */
+  fixed: z.boolean().optional(),
   pin: z.enum(['always', 'never']).optional(),
   state: z.enum(['ready', 'flat', 'expired', 'damaged', 'lent', 'unproven']).default('ready'),
   /** Inside this boxed set (a belonging with `set`). */

@@ -25,7 +25,7 @@ export interface StowAnswer {
 }
 
 export interface StowLevel {
-  readonly level: 'unplaced' | 'danger' | 'order' | 'reach' | 'height' | 'behind';
+  readonly level: 'unplaced' | 'danger' | 'order' | 'reach' | 'height' | 'behind' | 'moved';
   /** What it counts, in words. */
   readonly words: string;
   readonly value: number;
@@ -97,6 +97,8 @@ export interface StowedItem {
   readonly uses: number;
   readonly firstGrab: boolean;
   readonly byHand: boolean;
+  /** The bag, and pocket, that the record has it in, where that is another place than this; null: it stays, or no bag was recorded. */
+  readonly cameFrom: { readonly bag: string; readonly pocket: string | null } | null;
   /** How far it stands out of its pocket, mm. */
   readonly standsOutMm: number;
 }

@@ -2,7 +2,7 @@ import type { CatalogueBelonging } from '@waymend/catalogue/shape/belonging';
 import type { SceneBundle, ScenePiece } from '@waymend/core/repairing/scene';
 import { grams, millilitres } from '@waymend/core/quantity/units';
 import { measuresFrom } from '@waymend/core/stowing/piece-measures';
-import type { ByHand, StowMark, StowPiece } from '@waymend/core/stowing/stow-problem';
+import type { StowMark, StowPiece } from '@waymend/core/stowing/stow-problem';
 import { USES_UNIT } from '@waymend/core/stowing/stow-rules';
 import type { BuiltScene } from '../scene/build-scene.ts';
 import type { Trade } from '../trade.ts';
@@ -47,7 +47,7 @@ export function stowPieces(built: BuiltScene, kit: KitToStow, trade: Trade): rea
     const entry = entryOf(piece, belonging?.is, catalogue);
     const length = belonging?.lengthMm ?? entry?.lengthMm ?? Math.cbrt(piece.millilitres * 1000);
     const often = uses.often.get(piece.id) ?? 0;
-    const hand = byHand(built, piece.belonging);
+    const place = placeOf(built, piece.belonging);
     const job = uses.onlyFor.get(piece.id);
     const firstGrab = piece.grams <= GRAB_GRAMS && (often >= OFTEN || isWantedAtOnce(entry));
     // What goes into the first-grab pouch, and what no roll or pouch is made for, is not sorted.
@@ -66,7 +66,7 @@ export function stowPieces(built: BuiltScene, kit: KitToStow, trade: Trade): rea
         ...(job === undefined || heap !== null || firstGrab ? [] : [`job ${job}`]),
         ...((belonging?.copies ?? 1) > 1 ? [`copies ${piece.belonging}`] : []),
       ],
-      ...(hand === null ? {} : { byHand: hand }),
+      ...place,
       ...(entry?.id === SPARE_WHEEL ? { wheel: true as const } : {}),
     });
   }
@@ -104,7 +104,6 @@ function wholeSet(
   const marks = new Set<StowMark>(
     inside.flatMap((p) => stowMarks(entryOf(p, garage.belongings[p.belonging]?.is, catalogue))),
   );
-  const hand = byHand(built, set.id);
   return {
     id: set.id,
     name: box?.name ?? set.id,
@@ -116,22 +115,27 @@ function wholeSet(
     uses: sum((p) => often.get(p.id) ?? 0),
     firstGrab: false,
     groups: [],
-    ...(hand === null ? {} : { byHand: hand }),
+    ...placeOf(built, set.id),
   };
 }
 
-/** Where the record says somebody put it: a bag that is aboard, else a berth of this vehicle. */
-function byHand({ garage, trip }: BuiltScene, id: string): ByHand | null {
+/**
+ * Where the record says it is. In a bag that is aboard: put there by hand where it is fixed, else it lies there now. Without
+ * one, in a berth of this vehicle: by hand.
+ */
+function placeOf({ garage, trip }: BuiltScene, id: string): Pick<StowPiece, 'byHand' | 'now'> {
   const belonging = Object.hasOwn(garage.belongings, id) ? garage.belongings[id] : undefined;
-  if (belonging === undefined) return null;
+  if (belonging === undefined) return {};
   const { inside } = belonging;
   const pocket = belonging.pocket === undefined ? undefined : garage.pockets[belonging.pocket];
   const bag = belonging.bag ?? pocket?.bag;
-  if (bag !== undefined && isAboard(garage, trip.vehicle, bag))
-    return { kind: 'bag', bag, pocket: pocket?.bag === bag ? (belonging.pocket ?? null) : null };
+  if (bag !== undefined && isAboard(garage, trip.vehicle, bag)) {
+    const at = { bag, pocket: pocket?.bag === bag ? (belonging.pocket ?? null) : null };
+    return belonging.fixed === true ? { byHand: { kind: 'bag', ...at } } : { now: at };
+  }
   const berth = belonging.berth ?? (inside === undefined ? undefined : garage.belongings[inside]?.berth);
-  if (berth === undefined || garage.berths[berth]?.vehicle !== trip.vehicle) return null;
-  return { kind: 'berth', berth };
+  if (berth === undefined || garage.berths[berth]?.vehicle !== trip.vehicle) return {};
+  return { byHand: { kind: 'berth', berth } };
 }
 
 /** A bag without a berth may come on any vehicle; one with a berth is where that is. */

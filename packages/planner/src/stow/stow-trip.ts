@@ -30,6 +30,7 @@ const LEVEL_WORDS: Readonly<Record<StowLevel['level'], string>> = {
   reach: 'seconds to reach things, each times its uses in 100,000 trips',
   height: 'grams times millimetres above the lowest berth',
   behind: 'grams times millimetres behind the rear axle',
+  moved: 'things that change their place',
 };
 
 /** The kit that a plan chose, for `stowTrip`. */

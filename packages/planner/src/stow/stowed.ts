@@ -42,7 +42,7 @@ export function bagsAnswer(built: BuiltScene, problem: StowProblem, stowage: Sto
         roomMl: Number.isFinite(room) ? room : null,
         pockets: bag.pockets.map((pocket) => pocketAnswer(built, problem, stowage, bag, pocket)),
         items: piecesIn(problem, stowage, (place) => place.bag === id && place.pocket === null).map((piece) =>
-          item(built, piece, null),
+          item(built, piece, bag, null),
         ),
       },
     ];
@@ -71,7 +71,7 @@ function pocketAnswer(
     takes: pocket.depth === null ? 'mm' : 'ml',
     used: spot === undefined ? 0 : inside.reduce((sum, piece) => sum + takes(piece, spot), 0),
     room: spot?.room ?? 0,
-    items: inside.map((piece) => item(built, piece, pocket)),
+    items: inside.map((piece) => item(built, piece, bag, pocket)),
   };
 }
 
@@ -88,7 +88,7 @@ export function berthsAnswer(problem: StowProblem, stowage: Stowage): readonly S
       limitGrams: berth.room,
       bags: stowage.bags.flatMap((at) => (at.berth === berth.id ? [at.bag] : [])),
       loose: piecesIn(problem, stowage, (place) => place.berth === berth.id && place.bag === null).map(
-        (piece) => item(null, piece, null),
+        (piece) => item(null, piece, null, null),
       ),
     }));
 }
@@ -117,7 +117,14 @@ function piecesIn(
   return problem.pieces.filter(({ id }) => there.has(id));
 }
 
-function item(built: BuiltScene | null, piece: StowPiece, pocket: StowPocket | null): StowedItem {
+function item(
+  built: BuiltScene | null,
+  piece: StowPiece,
+  bag: StowBag | null,
+  pocket: StowPocket | null,
+): StowedItem {
+  const { now = null } = piece;
+  const stays = now?.bag === bag?.id && (now?.pocket == null || now.pocket === pocket?.id);
   const { length, width, thickness } = piece.size;
   return {
     id: piece.id,
@@ -131,6 +138,7 @@ function item(built: BuiltScene | null, piece: StowPiece, pocket: StowPocket | n
     uses: piece.uses * USES_UNIT,
     firstGrab: piece.firstGrab,
     byHand: piece.byHand !== undefined,
+    cameFrom: stays ? null : now,
     standsOutMm: pocket?.openEnded === true ? Math.max(0, length - pocket.length) : 0,
   };
 }

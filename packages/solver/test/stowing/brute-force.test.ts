@@ -1,6 +1,7 @@
 import { grams, millilitres } from '@waymend/core/quantity/units';
 import { firstFit } from '@waymend/core/stowing/first-fit';
 import { layOut } from '@waymend/core/stowing/lay-out';
+import { AT } from '@waymend/core/stowing/piece-costs';
 import { stow } from '@waymend/core/stowing/stow';
 import type { StowProblem } from '@waymend/core/stowing/stow-problem';
 import { StowState, compareScores } from '@waymend/core/stowing/stow-state';
@@ -27,6 +28,17 @@ function small(start: number, pieces: number): StowProblem {
     }),
   ];
   return randomStowage(start, pieces, bags);
+}
+
+/** The same with most things in one bag or another now, a slot named for some. */
+function lying(problem: StowProblem): StowProblem {
+  const bags = ['grab', 'roll', 'box'];
+  return {
+    ...problem,
+    pieces: problem.pieces.map((one, p) =>
+      p === 4 ? one : { ...one, now: { bag: bags[p % 3] ?? '', pocket: p % 3 === 1 ? 'roll-2' : null } },
+    ),
+  };
 }
 
 /** Best score of all stowages within the limits, by trying every place for every piece. */
@@ -61,6 +73,23 @@ describe('small stowages against every stowage there is', () => {
       expect(outcome.status).toBe('proven');
     },
   );
+});
+
+describe('small stowages of things that lie somewhere now', () => {
+  it.each(Array.from({ length: 12 }, (_, n) => n + 31))(
+    '[M14] case %d: the best at every level, the fewest moved among them, to proof',
+    (n) => {
+      const problem = lying(small(n, 5));
+      const outcome = stow(problem, solver, { closeEnough: 0 });
+      expect(outcome.levels.map(({ value }) => value)).toEqual([...bestOfAll(problem)]);
+      expect(outcome.status).toBe('proven');
+    },
+  );
+
+  it('some of these cases move things and some leave them', () => {
+    const moved = Array.from({ length: 12 }, (_, n) => bestOfAll(lying(small(n + 31, 5)))[AT.moved] ?? 0);
+    expect(Math.min(...moved)).toBeLessThan(Math.max(...moved));
+  });
 });
 
 describe('larger ones', () => {

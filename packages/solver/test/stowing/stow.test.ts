@@ -1,9 +1,9 @@
 import { grams, millilitres, wholeMillimetres } from '@waymend/core/quantity/units';
 import { stow } from '@waymend/core/stowing/stow';
-import type { StowBag, StowMark, StowPiece, StowProblem } from '@waymend/core/stowing/stow-problem';
+import type { StowBag, StowMark, StowPiece, StowProblem, Stowage } from '@waymend/core/stowing/stow-problem';
 import { createHighsSolver } from '@waymend/solver/highs-solver';
 import { describe, expect, it } from 'vitest';
-import { bag, berth, piece, slots } from './random-stowage.ts';
+import { bag, berth, piece, randomStowage, slots } from './random-stowage.ts';
 
 const solver = await createHighsSolver();
 const mm = wholeMillimetres;
@@ -235,6 +235,65 @@ describe('what was put by hand', () => {
     expect(rules).toContain('bag-over-limit');
   });
 });
+
+describe('what lies somewhere now', () => {
+  const lies = (id: string, at: string, more: Partial<StowPiece> = {}): StowPiece =>
+    piece(id, { now: { bag: at, pocket: null }, ...more });
+  const pair = [to('a', 'bed'), to('b', 'bed')];
+
+  it('[M14] stays where nothing is lost by it, whichever bag that is', () => {
+    for (const bags of [pair, [...pair].reverse()]) {
+      const { at, value, outcome } = stowed(problem([lies('x', 'b'), lies('y', 'a')], bags));
+      expect([at('x')?.bag, at('y')?.bag]).toEqual(['b', 'a']);
+      expect(value('moved')).toBe(0);
+      expect(outcome.status).toBe('proven');
+    }
+  });
+
+  it('[M14] moves where a rule or a second is won, and that counts', () => {
+    const bags = [to('near', 'cab'), to('far', 'bed')];
+    const { at, value } = stowed(problem([lies('x', 'far', { uses: 1 }), lies('y', 'far')], bags));
+    expect(at('x')?.bag).toBe('near');
+    expect(value('moved')).toBe(1);
+    expect(at('y')?.bag).toBe('far');
+  });
+
+  it('[M14] goes where it fits when its pocket has become too small, and breaks no limit', () => {
+    const roll = bag('roll', 'roll', { fixedIn: 'bed', pockets: slots('roll', [40, 60], 200) });
+    const thick = piece('thick', {
+      size: sized(100, 30, 20),
+      now: { bag: 'roll', pocket: 'roll-1' },
+    });
+    const { at, outcome } = stowed(problem([thick], [roll]));
+    expect(at('thick')).toMatchObject({ bag: 'roll', pocket: 'roll-2' });
+    expect(outcome.broken).toEqual([]);
+  });
+
+  it.each([2, 4, 6])('[M14] case %d: an answer that is written back is the answer again', (n) => {
+    const fresh = randomStowage(n, 40);
+    const once = stow(fresh, solver);
+    const again = stow(writtenBack(fresh, once.stowage), solver);
+    expect(again.stowage).toEqual(once.stowage);
+    expect(again.levels.find(({ level }) => level === 'moved')?.value).toBe(0);
+  });
+});
+
+/** The record after somebody has stowed as told: what is in a bag lies there now, and the bags stand where they were set down. */
+function writtenBack(of: StowProblem, { places, bags }: Stowage): StowProblem {
+  return {
+    ...of,
+    pieces: of.pieces.map((one) => {
+      const place = places.find((p) => p.piece === one.id);
+      return place === undefined || place.bag === null
+        ? one
+        : { ...one, now: { bag: place.bag, pocket: place.pocket } };
+    }),
+    bags: of.bags.map((one) => ({
+      ...one,
+      berth: bags.find((at) => at.bag === one.id)?.berth ?? one.berth,
+    })),
+  };
+}
 
 describe('stopping', () => {
   it('[M14] a search stopped at once still gives a stowage, no worse than first-fit, with honest bounds', () => {

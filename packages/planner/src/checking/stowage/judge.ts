@@ -6,7 +6,9 @@ import { goesInto } from './room.ts';
 /** How often each soft rule is broken, and what the measured levels come to; counted from the page (M14). */
 export interface Judgement {
   readonly broken: ReadonlyMap<string, number>;
-  readonly levels: Readonly<Record<'unplaced' | 'danger' | 'order' | 'reach' | 'height' | 'behind', number>>;
+  readonly levels: Readonly<
+    Record<'unplaced' | 'danger' | 'order' | 'reach' | 'height' | 'behind' | 'moved', number>
+  >;
 }
 
 const DANGERS = [
@@ -74,10 +76,17 @@ export function judge(problem: StowProblem, looked: LookedUp): Judgement {
       danger: sum(DANGERS),
       order: sum(ORDERS),
       reach: total(lain, (it) => it.piece.uses * seconds(it)),
+      moved: lain.filter((it) => !stays(it)).length,
       height: total(lain, ({ piece, berth }) => piece.grams * (berth.z - floor)),
       behind: total(lain, ({ piece, berth }) => piece.grams * Math.max(0, berth.x - problem.rearAxle)),
     },
   };
+}
+
+/** A thing whose bag the record names lies in that bag, and in the pocket it names. */
+function stays({ piece: { now }, bag, pocket }: Lain): boolean {
+  if (now === undefined) return true;
+  return bag?.id === now.bag && (now.pocket === null || pocket?.id === now.pocket);
 }
 
 /** The table of seconds in docs/model.md. */
