@@ -87,14 +87,15 @@ describe('the frozen file of the road', () => {
   it('says whether a thing stays in its bag with yes or no, and nothing else', () => {
     const fixed = (word: string) =>
       readGarage(ROAD_TEXT.replace('pocket: slot-1, copies', `pocket: slot-1, fixed: ${word}, copies`), 'x');
-    expect(value(fixed('true')).belongings['s13']).toMatchObject({ pocket: 'slot-1', fixed: true });
+    const read = fixed('true');
+    if (!read.ok) throw new Error('it should be read');
+    expect(read.value.belongings['s13']).toMatchObject({ pocket: 'slot-1', fixed: true });
     expect(roadGarage().belongings['s13']).not.toHaveProperty('fixed');
     const wrong = fixed('perhaps');
     expect(wrong.ok ? null : wrong.error.map((r) => [r.path, r.line])).toEqual([
       ['belongings.s13.fixed', 18],
     ]);
-    const garage = value(fixed('true'));
-    expect(value(readGarage(writeGarage(garage), 'again'))).toEqual(garage);
+    expect(readGarage(writeGarage(read.value), 'again')).toEqual(read);
   });
 
   it('is refused when a distance is negative or absurd', () => {
