@@ -1,6 +1,6 @@
 // `npm run check`: formatting, lint, types, architecture, dead code, rules without a test, drifted documents.
-// Each step is a program of its own; all run, and the exit code says whether all passed.
-import { spawnSync } from 'node:child_process';
+// Each step is a program of its own, two at a time; all run, and the exit code says whether all passed.
+import { spawn } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -25,14 +25,38 @@ const steps = [
   ['documents', process.execPath, ['scripts/docs.mjs', '--check']],
 ];
 
+/** Two at a time, the longest first; what each says is printed when it has ended. */
+const AT_ONCE = 2;
+const LONGEST = 'lint';
+
 let failed = 0;
-for (const [name, command, args] of steps) {
-  const started = Date.now();
-  const done = spawnSync(command, args, { cwd: root, encoding: 'utf8', shell: process.platform === 'win32' });
-  const good = done.status === 0;
-  if (!good) failed += 1;
-  console.log(`${good ? 'ok    ' : 'FAILED'} ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
-  if (!good) console.log(`${done.stdout ?? ''}${done.stderr ?? ''}${done.error ? String(done.error) : ''}`);
-}
+const waiting = [...steps].sort(([a], [b]) => Number(b === LONGEST) - Number(a === LONGEST));
+await Promise.all(
+  Array.from({ length: AT_ONCE }, async () => {
+    for (let step = waiting.shift(); step !== undefined; step = waiting.shift()) {
+      const [name, command, args] = step;
+      const started = Date.now();
+      const { code, output } = await run(command, args);
+      if (code !== 0) failed += 1;
+      console.log(
+        `${code === 0 ? 'ok    ' : 'FAILED'} ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`,
+      );
+      if (code !== 0) console.log(output);
+    }
+  }),
+);
 console.log(`check: ${steps.length - failed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);
+
+function run(command, args) {
+  return new Promise((resolve) => {
+    const child = spawn(command, args, { cwd: root, shell: process.platform === 'win32' });
+    let output = '';
+    for (const stream of [child.stdout, child.stderr])
+      stream.setEncoding('utf8').on('data', (data) => {
+        output += data;
+      });
+    child.once('error', (cause) => resolve({ code: 1, output: String(cause) }));
+    child.once('close', (code) => resolve({ code: code ?? 1, output }));
+  });
+}

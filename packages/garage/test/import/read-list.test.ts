@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { SHIPPED_CATALOGUE } from '../../src/import/catalogue.ts';
 import { readList } from '../../src/import/read-list.ts';
 import { containing, read, said } from './said.ts';
+import { spent } from '../processor-time.ts';
 
 describe('sizes', () => {
   it.each([
@@ -184,21 +185,21 @@ describe('lines', () => {
 
 describe('hostile lists', () => {
   it('refuses 50 MB at once, binary, nothing at all and a hundred thousand lines', () => {
-    const start = performance.now();
+    const start = spent();
     expect(readList('17 mm socket\n'.repeat(4_000_000))).toMatchObject({
       ok: false,
       error: { id: 'file-too-large' },
     });
-    expect(performance.now() - start).toBeLessThan(400);
+    expect(spent() - start).toBeLessThan(400);
     expect(readList('a\u0000b')).toMatchObject({ ok: false, error: { id: 'file-binary' } });
     expect(readList(' ')).toMatchObject({ ok: false, error: { id: 'file-empty' } });
     expect(readList('socket\n'.repeat(100_000))).toMatchObject({ ok: false, error: { id: 'list-too-long' } });
   });
 
   it('lists one line of a million characters as too long instead of reading it', () => {
-    const start = performance.now();
+    const start = spent();
     expect(read(`pliers ${'ab '.repeat(300_000)}`).notUnderstood[0]?.reason).toContain('longer than 400');
-    expect(performance.now() - start).toBeLessThan(2_000);
+    expect(spent() - start).toBeLessThan(2_000);
   });
 
   it.each([

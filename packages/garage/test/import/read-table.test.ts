@@ -5,6 +5,7 @@ import { looksLikeTable, readTable } from '../../src/import/read-table.ts';
 import type { ImportReading } from '../../src/import/reading.ts';
 import { containing, said } from './said.ts';
 import { sheetParts, zip } from './zip.ts';
+import { spent } from '../processor-time.ts';
 
 function table(text: string): ImportReading {
   const reading = readTable(text, { name: 'tools.csv' });
@@ -157,9 +158,9 @@ describe('spreadsheets', () => {
   it('refuses a zip bomb before it is unpacked', async () => {
     const bomb = zip({ ...sheetParts(rows), 'xl/worksheets/sheet2.xml': new Uint8Array(80_000_000) });
     expect(bomb.length).toBeLessThan(200_000);
-    const start = performance.now();
+    const start = spent();
     expect(await idOf(bomb)).toBe('spreadsheet-too-large');
-    expect(performance.now() - start).toBeLessThan(500);
+    expect(spent() - start).toBeLessThan(500);
   });
 
   it('refuses one that understates what it holds', async () => {
@@ -167,9 +168,9 @@ describe('spreadsheets', () => {
       { ...sheetParts(rows), 'xl/worksheets/sheet2.xml': new Uint8Array(80_000_000) },
       { 'xl/worksheets/sheet2.xml': 1000 },
     );
-    const start = performance.now();
+    const start = spent();
     expect(await idOf(lie)).toBe('spreadsheet-too-large');
-    expect(performance.now() - start).toBeLessThan(2_000);
+    expect(spent() - start).toBeLessThan(2_000);
   });
 
   it('refuses what is no spreadsheet', async () => {

@@ -3,17 +3,12 @@ import { Log } from '../../src/log/log.ts';
 import type { Belonging } from '../../src/record/schema.ts';
 import { belonging } from '../../src/record/schema.ts';
 import { Device } from './device.ts';
+import { spent } from '../processor-time.ts';
 
 const BELONGINGS = 20_000;
 /** Processor time, which a busy machine stretches less than the clock; several times what was measured, so that only a change of order fails. */
 const FOLD_MS = 8000;
 const EDIT_MS = 60;
-
-/** Milliseconds of processor time since the process began. */
-function spent(): number {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
-}
 
 function many(): Record<string, Belonging> {
   const one = belonging.parse({ is: 'SK3-10', name: 'Socket', grams: 40, line: 'a line', note: 'a note' });

@@ -267,8 +267,8 @@ describe('the card of a job', () => {
     const big = scene({
       belongings: Object.fromEntries(BELONGINGS.map((b, k) => [`b${k}`, { is: b.id }])),
     });
-    const started = performance.now();
+    const started = process.cpuUsage();
     card(big, 'SS-04@rear');
-    expect(performance.now() - started).toBeLessThan(1000);
+    expect(process.cpuUsage(started).user / 1000).toBeLessThan(1000);
   });
 });
