@@ -4,6 +4,7 @@ import { textOfBytes } from '@waymend/garage/file/text-of-bytes';
 import { readGarage } from '@waymend/garage/file/read-garage';
 import { writeGarage } from '@waymend/garage/file/write-garage';
 import type { Garage } from '@waymend/garage/record/schema';
+import { bagsReply } from './bags/answer-bags.ts';
 import { answerBelongings } from './belongings/answer-belongings.ts';
 import { curve } from './kit/curve.ts';
 import { kit } from './kit/kit.ts';
@@ -50,6 +51,13 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     case 'trip/start':
     case 'trip/jobs':
       say(answerTrip(request), true);
+      return;
+    case 'bags/things':
+    case 'bags/job':
+    case 'bags/changed':
+    case 'bags/ready':
+    case 'bags/stow':
+      say(bagsReply(request, errand), true);
       return;
     case 'belongings/catalogue':
     case 'belongings/find':

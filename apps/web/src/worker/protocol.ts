@@ -1,3 +1,4 @@
+import type { BagsReply, BagsRequest } from './bags/protocol.ts';
 import type { BelongingsReply, BelongingsRequest } from './belongings/protocol.ts';
 import type { KitReply, KitRequest } from './kit/protocol.ts';
 import type { TripReply, TripRequest } from './trip/protocol.ts';
@@ -28,6 +29,7 @@ export type Request =
     }
   | { readonly kind: 'open'; readonly bytes: Uint8Array; readonly name: string }
   | { readonly kind: 'write'; readonly garage: Garage }
+  | BagsRequest
   | BelongingsRequest
   | KitRequest
   | TripRequest
@@ -82,6 +84,7 @@ export type Reply =
   | { readonly kind: 'why'; readonly why: WhyAnswer }
   | { readonly kind: 'garage'; readonly garage: Garage }
   | { readonly kind: 'text'; readonly text: string }
+  | BagsReply
   | BelongingsReply
   | KitReply
   | TripReply

@@ -15,7 +15,8 @@ import {
   removeFitting,
 } from '../../src/places/vehicle/edits.ts';
 import { stepped } from '../../src/places/vehicle/data/berth-step.ts';
-import { dateOf, recordFitting } from '../../src/places/vehicle/fittings/record-fitting.ts';
+import { dateOf } from '../../src/shell/date-of.ts';
+import { recordFitting } from '../../src/places/vehicle/fittings/record-fitting.ts';
 
 function demo() {
   const text = readFileSync(new URL('../../../../examples/demo.garage.yaml', import.meta.url), 'utf8');

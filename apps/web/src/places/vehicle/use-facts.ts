@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { VehicleFacts } from '../../worker/vehicle/protocol.ts';
-import { useAsk } from './use-ask.ts';
+import { useAsk } from '../../shell/use-ask.ts';
 
 const REQUEST = { kind: 'vehicle/facts' } as const;
 

@@ -4,7 +4,7 @@ import type { Walk } from '@waymend/planner/views/walk-order';
 import { useRecord } from '../../shell/stores.tsx';
 import { useTrip } from '../../shell/use-trip.ts';
 import type { VehicleRequest } from '../../worker/vehicle/protocol.ts';
-import { useAsk } from './use-ask.ts';
+import { useAsk } from '../../shell/use-ask.ts';
 
 export interface Fittings {
   readonly rows: readonly FittingRow[] | null;

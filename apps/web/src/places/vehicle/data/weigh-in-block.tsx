@@ -11,8 +11,8 @@ import { useRecord, useStores } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import type { VehicleRequest } from '../../../worker/vehicle/protocol.ts';
 import { changeVehicle } from '../edits.ts';
-import { dateOf } from '../fittings/record-fitting.ts';
-import { useAsk } from '../use-ask.ts';
+import { dateOf } from '../../../shell/date-of.ts';
+import { useAsk } from '../../../shell/use-ask.ts';
 import { useKit } from '../use-kit.ts';
 
 /** Two readings of a scale, axle by axle, with what was aboard: its moments are taken off again. */

@@ -16,7 +16,8 @@ import { PhotoButton } from '../photo/photo-button.tsx';
 import { photoKey } from '../photo/photo-key.ts';
 import { usePhoto } from '../photo/use-photo.ts';
 import { useFacts } from '../use-facts.ts';
-import { dateOf, recordFitting } from './record-fitting.ts';
+import { dateOf } from '../../../shell/date-of.ts';
+import { recordFitting } from './record-fitting.ts';
 import { entryOf, nearestOf, sizeText, typedOf } from './size-text.ts';
 
 /** The form of one place. Nothing is recorded until a button says what kind of knowledge it is. */

@@ -37,9 +37,3 @@ export function recordFitting(garage: Garage, vehicle: string, row: FittingRow, 
   };
   return putFitting(garage, id, { ...start, ...said });
 }
-
-/** The date as the record writes it. */
-export function dateOf(today: Date): string {
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${today.getFullYear()}-${two(today.getMonth() + 1)}-${two(today.getDate())}`;
-}

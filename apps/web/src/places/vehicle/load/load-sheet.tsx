@@ -5,7 +5,7 @@ import { Sentence } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import type { VehicleRequest } from '../../../worker/vehicle/protocol.ts';
-import { useAsk } from '../use-ask.ts';
+import { useAsk } from '../../../shell/use-ask.ts';
 import { useKit } from '../use-kit.ts';
 import { LoadPicture } from './load-picture.tsx';
 import './load.css';

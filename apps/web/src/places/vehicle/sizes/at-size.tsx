@@ -8,7 +8,7 @@ import { Block } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import type { KitLines, VehicleRequest } from '../../../worker/vehicle/protocol.ts';
 import { alwaysBring, putOnBuyingList } from '../edits.ts';
-import { useAsk } from '../use-ask.ts';
+import { useAsk } from '../../../shell/use-ask.ts';
 import { fitWords, listed, placeVerdict } from './rail-words.ts';
 
 /** What the flag reads off: the places of one size, what can be done about each, the cure, and near fits. */

@@ -6,7 +6,7 @@ import { Sentence } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import type { KitLines, VehicleRequest } from '../../../worker/vehicle/protocol.ts';
-import { useAsk } from '../use-ask.ts';
+import { useAsk } from '../../../shell/use-ask.ts';
 import { useKit } from '../use-kit.ts';
 import { useWide } from '../use-wide.ts';
 import { AtSize } from './at-size.tsx';

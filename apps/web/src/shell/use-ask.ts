@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
-import { useStores } from '../../shell/stores.tsx';
-import type { Reply } from '../../worker/protocol.ts';
-import type { VehicleRequest } from '../../worker/vehicle/protocol.ts';
+import { useStores } from './stores.tsx';
+import type { Reply, Request } from '../worker/protocol.ts';
 
 export interface Asked {
   /** The newest reply; it stays while the next one is on its way. Null until there is one. */
@@ -11,9 +10,9 @@ export interface Asked {
 }
 
 /** Asks the worker again whenever the request changes; null asks nothing. The request must be memoised. */
-export function useAsk(request: VehicleRequest | null): Asked {
+export function useAsk(request: Request | null): Asked {
   const { reader } = useStores();
-  const [held, setHeld] = useState<{ readonly request: VehicleRequest; readonly reply: Reply } | null>(null);
+  const [held, setHeld] = useState<{ readonly request: Request; readonly reply: Reply } | null>(null);
   useEffect(() => {
     if (request === null) return;
     let wanted = true;

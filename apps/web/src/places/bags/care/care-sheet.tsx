@@ -1,0 +1,3 @@
+export function CareSheet() {
+  return <h1>Care</h1>;
+}

@@ -1,0 +1,3 @@
+export function MapSheet() {
+  return <h1>Map</h1>;
+}
