@@ -4,6 +4,7 @@ import { countInAllBut } from '@waymend/garage/road/muster';
 import { useState } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Redirect } from 'wouter';
+import { dayWords } from '../../../format/day-words.ts';
 import { Button } from '../../../look/button.tsx';
 import { dateOf } from '../../../shell/date-of.ts';
 import { freshId } from '../../../shell/fresh-id.ts';
@@ -70,7 +71,7 @@ export function CountSheet({ musterId }: { musterId: string }) {
   if (muster.closedOn !== undefined)
     return (
       <div className="bags-sheet">
-        <h1>{t('bags.closed.headline', { on: muster.closedOn })}</h1>
+        <h1>{t('bags.closed.headline', { on: dayWords(muster.closedOn) })}</h1>
         <PieceBlocks rows={rows} />
         <ClosedBlock rows={rows} changed={changing.changed} />
       </div>

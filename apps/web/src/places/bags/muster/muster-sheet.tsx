@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next';
 import { Link } from 'wouter';
+import { dayWords } from '../../../format/day-words.ts';
 import { Block } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { useThings } from '../use-things.ts';
@@ -36,7 +37,9 @@ export function MusterSheet() {
               <li key={id}>
                 <Link href={`/bags/muster/${encodeURIComponent(id)}`} className="muster-link">
                   <span className="decides">{titleOf(muster)}</span>
-                  <span>{t('bags.muster.openLine', { on: muster.openedOn, n: out - missing, of: out })}</span>
+                  <span>
+                    {t('bags.muster.openLine', { on: dayWords(muster.openedOn), n: out - missing, of: out })}
+                  </span>
                 </Link>
               </li>
             );
@@ -54,7 +57,9 @@ export function MusterSheet() {
               <li key={id}>
                 <Link href={`/bags/muster/${encodeURIComponent(id)}`} className="muster-link">
                   <span>{titleOf(muster)}</span>
-                  <span className="quiet">{t('bags.muster.closedOn', { on: muster.closedOn })}</span>
+                  <span className="quiet">
+                    {t('bags.muster.closedOn', { on: dayWords(muster.closedOn ?? '') })}
+                  </span>
                 </Link>
               </li>
             ))}

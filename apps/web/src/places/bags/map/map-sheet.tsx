@@ -1,3 +1,0 @@
-export function MapSheet() {
-  return <h1>Map</h1>;
-}
