@@ -119,7 +119,9 @@ describe('a muster by presses', () => {
     expect(first.ok ? null : first.error.id).toBe('bag-not-counted');
     const whole = must(countInAllBut(opened(), 'm', [], stockOf));
     const closed = must(closeMuster(whole, 'm', DAY, stockOf, ids()));
-    const again = must(openWith(closed, { id: 'm2', vehicle: 'ute', on: '2026-03-05' }, everything, ids()));
+    const again = must(
+      openWith(closed, { id: 'm2', vehicle: 'ute', on: '2026-03-05' }, everything, (wish) => `again-${wish}`),
+    );
     const sealed = must(seal(again, 'm2', 'roll', (wish) => `sealed-${wish}`));
     const counted = Object.values(sealed.counts).filter(({ muster }) => muster === 'm2');
     expect(counted.filter(({ back }) => back > 0).map(({ belonging }) => belonging)).toEqual(
