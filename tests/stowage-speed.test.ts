@@ -6,15 +6,23 @@ import { kitOf150 } from './support/kit-of-150.ts';
 
 const solver = await createHighsSolver();
 
-// How long it takes is measured by `npm run bench`; here only that it ends, and where.
+/** Four times what `npm run bench` holds it to: the machine has other things to do while tests run. */
+const SECONDS = 4 * 3;
+
 describe('150 belongings into 14 bags', () => {
   it('[M14] every level proven or within 1 %, nothing without a place, no danger, and the check passes', () => {
     const problem = kitOf150(solver);
     expect(problem.pieces).toHaveLength(150);
     expect(problem.bags).toHaveLength(14);
+    const started = performance.now();
     const { stowage, levels, broken, gap, stoppedBy } = stow(problem, solver);
+    const seconds = (performance.now() - started) / 1000;
     expect(stoppedBy).toBeNull();
     expect(gap).toBeLessThanOrEqual(0.01);
+    expect(seconds).toBeLessThan(SECONDS);
+    // The gap that is stated is the gap there is.
+    const open = levels.map(({ value: v, bound }) => (v > bound ? (v - bound) / v : 0));
+    expect(gap).toBe(Math.max(...open));
     const value = (name: string) => levels.find(({ level }) => level === name)?.value;
     expect(value('unplaced')).toBe(0);
     expect(value('danger')).toBe(0);

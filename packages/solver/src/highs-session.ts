@@ -17,7 +17,15 @@ export function openHighsSession(
   let home: Highs | null = null;
   let live: Model | null = null;
   // What the model is now, to build it anew when the module had to be replaced.
-  let now: LinearModel = { ...model, rowLower: model.rowLower.slice(), rowUpper: model.rowUpper.slice() };
+  // Copies: a caller that narrows its own bounds in place must be seen to have changed them.
+  let now: LinearModel = {
+    ...model,
+    cost: model.cost.slice(),
+    lower: model.lower.slice(),
+    upper: model.upper.slice(),
+    rowLower: model.rowLower.slice(),
+    rowUpper: model.rowUpper.slice(),
+  };
   let closed = false;
   /** As it stands in the live model; options are looked up by name, which takes time at every node. */
   let limit = UNLIMITED;

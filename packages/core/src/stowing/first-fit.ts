@@ -1,4 +1,6 @@
 import type { Layout } from './lay-out.ts';
+import { AT } from './piece-costs.ts';
+import { LEVEL_COUNT } from './stow-rules.ts';
 import { StowState, compareScores } from './stow-state.ts';
 
 /** What was put in a bag by hand, then what must stay in its berth: laid first, whatever the limits say. */
@@ -90,12 +92,14 @@ export interface Place {
 export function bestPlace(state: StowState, p: number): Place | null {
   const { layout } = state;
   let best: Place | null = null;
+  const adds = state.onlyAdds;
   for (const s of layout.allowed[p] ?? []) {
     const b = layout.spots[s]?.bag ?? -1;
     const now = state.berthIn(s);
     const berths = b >= 0 && !state.bagUsed(b) ? (layout.homes[b] ?? []) : [now];
     for (const h of berths) {
       if (b >= 0) state.setBerth(b, h);
+      if (best !== null && adds && !couldBeBetter(state, p, s, best.score)) continue;
       if (!state.takesPiece(p, s)) continue;
       state.put(p, s);
       if (best === null || compareScores(state.score, best.score) < 0)
@@ -105,6 +109,16 @@ export function bestPlace(state: StowState, p: number): Place | null {
     if (b >= 0) state.setBerth(b, now);
   }
   return best;
+}
+
+const least = new Float64Array(LEVEL_COUNT);
+
+/** Whether a place could still beat the best one, if company and order came to nothing more there. */
+function couldBeBetter(state: StowState, p: number, s: number, best: Float64Array): boolean {
+  least.set(state.score);
+  least[AT.unplaced] = (least[AT.unplaced] ?? 0) - 1;
+  state.addCost(p, s, least, 1);
+  return compareScores(least, best) < 0;
 }
 
 export function putThere(state: StowState, p: number, { s, h }: Pick<Place, 's' | 'h'>): void {

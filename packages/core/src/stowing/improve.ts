@@ -1,4 +1,5 @@
 import { bestPlace, putBest, putThere } from './first-fit.ts';
+import { LEVEL_COUNT } from './stow-rules.ts';
 import { compareScores } from './stow-state.ts';
 import type { StowState } from './stow-state.ts';
 
@@ -45,11 +46,13 @@ function movePiece(state: StowState, p: number): boolean {
 function exchange(state: StowState, p: number): boolean {
   const { layout } = state;
   const spots = layout.spots.length;
+  const mends = state.mightMend(p);
   for (let q = p + 1; q < layout.settled.length; q++) {
     const a = state.spotOf[p] ?? -1;
     const b = state.spotOf[q] ?? -1;
     if (layout.settled[q] === 1 || a === b || a < 0 || b < 0) continue;
     if (layout.may[p * spots + b] !== 1 || layout.may[q * spots + a] !== 1) continue;
+    if (!mends && !state.mightMend(q) && !isCheaper(state, p, a, q, b)) continue;
     const before = state.score.slice();
     state.put(p, -1);
     state.put(q, -1);
@@ -66,6 +69,19 @@ function exchange(state: StowState, p: number): boolean {
     state.put(q, b);
   }
   return false;
+}
+
+const change = new Float64Array(LEVEL_COUNT);
+const NOTHING = new Float64Array(LEVEL_COUNT);
+
+/** Whether two pieces would count less by themselves, each in the other's place: where nothing is wrong between things, nothing else can win. */
+function isCheaper(state: StowState, p: number, a: number, q: number, b: number): boolean {
+  change.fill(0);
+  state.addCost(p, a, change, -1);
+  state.addCost(q, b, change, -1);
+  state.addCost(p, b, change, 1);
+  state.addCost(q, a, change, 1);
+  return compareScores(change, NOTHING) < 0;
 }
 
 /** Everything that belongs together into one bag, whatever else is in it making room; the best bag for it, if any is better. */

@@ -1,7 +1,8 @@
 import { certifiedBound, fixByReducedCost, wholeAbove } from '../choosing/bound.ts';
-import type { LinearModel, RelaxedSession, Solver } from '../choosing/solver-port.ts';
+import type { LinearModel, RelaxedSession, Solver, SolverAnswer } from '../choosing/solver-port.ts';
 import { relaxedSession } from '../choosing/relaxed-session.ts';
 import type { Layout } from './lay-out.ts';
+import type { Lies } from './model-draft.ts';
 import { putBest } from './first-fit.ts';
 import { improve } from './improve.ts';
 import type { StowModel } from './stow-model.ts';
@@ -32,6 +33,10 @@ export interface Settled {
   readonly failed: string | null;
 }
 
+/** Steps of a dive at most; what counts as whole, and what is nearly so; how many places are settled at a step. */
+const DIVES = 40;
+const WHOLE = 1e-6;
+const NEARLY = 0.9;
 /** A row that holds a level at its best value, half a unit above: exact for whole numbers. */
 const HELD = 0.5;
 
@@ -106,10 +111,13 @@ class Work {
       const relaxed = this.relax(cost);
       bound = Math.max(bound, relaxed?.bound ?? -Infinity);
       this.tell(level, bound);
+      if (relaxed !== null && far()) this.dive();
       if (relaxed !== null && far()) this.round(relaxed.x, relaxed.reducedCost);
-      if (relaxed !== null) this.narrow({ bound: relaxed.bound, reducedCost: relaxed.reducedCost }, value());
+      if (relaxed !== null) this.narrow(relaxed, value());
+      if (far()) bound = Math.max(bound, this.search(level, cost, bound));
+      // Again with what was found since: the less is left to gain, the fewer places are left to the later levels.
+      if (relaxed !== null) this.narrow(relaxed, value());
     }
-    if (far()) bound = Math.max(bound, this.search(level, cost, bound));
     this.tell(level, bound);
     this.hold(cost, value(), least);
     return Math.min(value(), wholeAbove(bound));
@@ -210,6 +218,59 @@ class Work {
       if (state.spotOf[p] === -1 && piece.byHand !== undefined) return;
     improve(state, () => this.stop());
     this.offer(state);
+  }
+
+  /**
+   * Follows the relaxation down: what it has whole, or nearly, stays there, and it is solved again, until all is whole or
+   * nothing fits. Finds what a search finds, in a fraction of the time, wherever the relaxation is tight.
+   */
+  private dive(): void {
+    const lower = this.lower.slice();
+    const upper = this.upper.slice();
+    // The bags that come in the best so far: a bag that comes by halves only would weigh half.
+    for (const [b, rides] of this.model.rides.entries()) if (this.best.bagUsed(b)) lower[rides] = 1;
+    const begun = this.lowest(lower, upper);
+    if (begun?.kind !== 'optimal') return;
+    let { x } = begun;
+    for (let step = 0; step < DIVES && !this.stop(); step++) {
+      const share = ({ column }: Lies): number => x[column] ?? 0;
+      const open = this.model.lies.filter((lie) => lower[lie.column] === 0 && share(lie) > WHOLE);
+      if (open.every((lie) => share(lie) > 1 - WHOLE)) {
+        this.take(x);
+        return;
+      }
+      open.sort((a, b) => share(b) - share(a) || a.column - b.column);
+      const sure = open.filter((lie) => share(lie) > NEARLY).length;
+      const before = lower.slice();
+      for (const lie of open.slice(0, Math.max(1, sure))) this.lay(lie, lower);
+      let answer = this.lowest(lower, upper);
+      if (answer?.kind === 'infeasible' && sure > 0) {
+        // Not all of it together: the surest half.
+        lower.set(before);
+        for (const lie of open.slice(0, Math.ceil(sure / 2))) this.lay(lie, lower);
+        answer = this.lowest(lower, upper);
+      }
+      const [surest] = open;
+      if (answer?.kind === 'infeasible' && surest !== undefined) {
+        lower.set(before);
+        upper[surest.column] = 0;
+        answer = this.lowest(lower, upper);
+      }
+      if (answer?.kind !== 'optimal') return;
+      x = answer.x;
+    }
+  }
+
+  /** A piece into its place, and the bag along with it. */
+  private lay({ s, column }: Lies, lower: Float64Array): void {
+    lower[column] = 1;
+    const rides = this.model.rides[this.layout.spots[s]?.bag ?? -1] ?? -1;
+    if (rides >= 0) lower[rides] = 1;
+  }
+
+  private lowest(lower: Float64Array, upper: Float64Array): SolverAnswer | undefined {
+    this.session?.setColumnBounds(lower, upper);
+    return this.session?.solve(this.limits());
   }
 
   private offer(state: StowState): void {

@@ -43,6 +43,9 @@ export class StowState {
   private readonly berthTaken: Float64Array;
   private readonly groupIn: readonly Int32Array[];
   private readonly rowFactor: readonly Float64Array[];
+  private readonly rowLimit: Float64Array;
+  /** Axles and the like that are over now. */
+  private over: number;
   private readonly kindOf: Uint8Array;
   private readonly sharpOf: Uint8Array;
 
@@ -67,6 +70,7 @@ export class StowState {
     this.rowFactor = problem.loads.map((row) =>
       Float64Array.from(problem.berths, (berth) => row.factor[berth.id] ?? 0),
     );
+    this.rowLimit = Float64Array.from(problem.loads, ({ grams }) => grams);
     this.kindOf = Uint8Array.from(
       problem.pieces,
       (p) =>
@@ -77,7 +81,8 @@ export class StowState {
     );
     this.sharpOf = Uint8Array.from(problem.pieces, (p) => (isSharp(p) ? 1 : 0));
     this.score[AT.unplaced] = problem.pieces.length;
-    this.score[AT.danger] = this.rowsOver();
+    this.over = this.countOver();
+    this.score[AT.danger] = this.over;
   }
 
   /** Whether a piece that lies nowhere may lie here: every limit of the place, its bag and its berth. */
@@ -104,6 +109,21 @@ export class StowState {
     return (this.berthTaken[h] ?? 0) + room <= (berthRoom[h] ?? 0);
   }
 
+  /** Whether moving a piece might mend something that is wrong between things: company, an axle, what belongs together. */
+  mightMend(p: number): boolean {
+    return this.score[AT.danger] !== 0 || (this.layout.groupsOf[p] ?? []).some((g) => this.partsOf(g) > 0);
+  }
+
+  /** No axle is over: then one piece more, wherever it lies, makes no level better but that of things without a place. */
+  get onlyAdds(): boolean {
+    return this.over === 0;
+  }
+
+  /** What a piece counts by itself in a place, with its bag where it stands, added to `out` times `sign`. */
+  addCost(p: number, s: number, out: Float64Array, sign: 1 | -1): void {
+    this.costs.add(p, s, this.berthIn(s), out, sign);
+  }
+
   /** Moves a piece; -1 takes it out. Limits are the caller's to ask about. */
   put(p: number, s: number): void {
     const now = this.spotOf[p] ?? -1;
@@ -124,6 +144,10 @@ export class StowState {
   /** Sets a bag down in another berth. */
   setBerth(b: number, h: number): void {
     if (this.berthOf[b] === h) return;
+    if (!this.bagUsed(b)) {
+      this.berthOf[b] = h;
+      return;
+    }
     const inside: (readonly [number, number])[] = [];
     for (const [p, s] of this.spotOf.entries())
       if (s >= 0 && this.layout.spots[s]?.bag === b) inside.push([p, s]);
@@ -180,7 +204,7 @@ export class StowState {
     const h = this.berthIn(s);
     this.add(AT.unplaced, -sign);
     this.costs.add(p, s, h, this.score, sign);
-    this.add(AT.danger, -this.company(b, s) - this.rowsOver());
+    this.add(AT.danger, -this.company(b, s) - this.over);
     if (b >= 0) this.bearBag(b, h, -1);
     bump(this.spotTaken, s, sign * takes(piece, spot));
     bump(this.spotGrams, s, sign * piece.grams);
@@ -197,7 +221,8 @@ export class StowState {
       bump(this.berthGrams, h, sign * piece.grams);
       bump(this.berthTaken, h, sign * piece.millilitres);
     }
-    this.add(AT.danger, this.company(b, s) + this.rowsOver());
+    this.over = this.countOver();
+    this.add(AT.danger, this.company(b, s) + this.over);
     const unit = b >= 0 ? b : problem.bags.length + spot.berth;
     for (const g of groupsOf[p] ?? []) {
       const inUnits = this.groupIn[g];
@@ -226,12 +251,16 @@ export class StowState {
     );
   }
 
-  private rowsOver(): number {
+  /** Asked at every step, so loops without iterators. */
+  private countOver(): number {
     let over = 0;
-    for (const [r, factor] of this.rowFactor.entries()) {
+    const { rowFactor, rowLimit, berthGrams } = this;
+    for (let r = 0; r < rowFactor.length; r++) {
+      const factor = rowFactor[r];
+      if (factor === undefined) continue;
       let sum = 0;
-      for (const [h, f] of factor.entries()) sum += f * (this.berthGrams[h] ?? 0);
-      if (sum > (this.layout.problem.loads[r]?.grams ?? 0) + ROW_SLACK) over++;
+      for (let h = 0; h < factor.length; h++) sum += (factor[h] ?? 0) * (berthGrams[h] ?? 0);
+      if (sum > (rowLimit[r] ?? 0) + ROW_SLACK) over++;
     }
     return over;
   }
@@ -251,7 +280,7 @@ function bump(list: Float64Array | Int32Array, i: number, n: number): void {
 /** Bags and berths beyond the first that members lie in. */
 function parts(inUnits: Int32Array): number {
   let used = 0;
-  for (const n of inUnits) if (n > 0) used++;
+  for (let u = 0; u < inUnits.length; u++) if ((inUnits[u] ?? 0) > 0) used++;
   return Math.max(0, used - 1);
 }
 

@@ -33,6 +33,16 @@ export function sessionConformance({ name, create }: Pick<Suite, 'name' | 'creat
       session.close();
     });
 
+    it('hears of bounds that the caller has narrowed in place', () => {
+      const upper = base.upper.slice();
+      const session = relaxedSession(solver, { ...base, upper });
+      expectVector(optimal(session.solve()).x, [2, 1]);
+      upper[0] = 0.5;
+      session.setColumnBounds(base.lower, upper);
+      expectVector(optimal(session.solve()).x, [0.5, 2.5]);
+      session.close();
+    });
+
     it('leaves the model it was given as it was', () => {
       const session = relaxedSession(solver, base);
       session.setRowBounds(0, 1, 1);
