@@ -228,7 +228,8 @@ class Work {
     const lower = this.lower.slice();
     const upper = this.upper.slice();
     // The bags that come in the best so far: a bag that comes by halves only would weigh half.
-    for (const [b, rides] of this.model.rides.entries()) if (this.best.bagUsed(b)) lower[rides] = 1;
+    for (const [b, rides] of this.model.rides.entries())
+      if (this.best.bagUsed(b) && (upper[rides] ?? 0) > 0) lower[rides] = 1;
     const begun = this.lowest(lower, upper);
     if (begun?.kind !== 'optimal') return;
     let { x } = begun;
