@@ -9,6 +9,7 @@ import { answerBelongings } from './belongings/answer-belongings.ts';
 import { curve } from './kit/curve.ts';
 import { kit } from './kit/kit.ts';
 import { planning } from './kit/planning.ts';
+import { sure } from './kit/sure.ts';
 import type { Reply, Request } from './protocol.ts';
 import { answerTrip } from './trip/answer-trip.ts';
 import { vehicleReply } from './vehicle/vehicle.ts';
@@ -31,6 +32,9 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
       return;
     case 'curve':
       curve(request, errand);
+      return;
+    case 'kit/sure':
+      sure(request, errand);
       return;
     case 'kit/sizes':
     case 'kit/shop':

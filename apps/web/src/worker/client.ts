@@ -9,12 +9,14 @@ interface Waiting {
 }
 
 /** Requests that search; only they look at the flag, the others are done in a moment. */
-const searches = ({ kind }: Request): boolean => kind === 'plan' || kind === 'curve';
+const searches = ({ kind }: Request): boolean => kind === 'plan' || kind === 'curve' || kind === 'kit/sure';
+/** Searches that give way to whatever else is asked. */
+const patient = ({ kind }: Request): boolean => kind === 'curve' || kind === 'kit/sure';
 
 /**
  * The page's end of the planner's one long-lived worker. A search runs without a break, so it is stopped by a flag in
  * shared memory; where the browser gives none (the page is then not isolated), the worker is ended and a new one
- * started, which costs a second or two. A curve is patient: whatever else is asked goes first, and it starts anew after.
+ * started, which costs a second or two. A curve, or how sure it all is, is patient: whatever else is asked goes first, and it starts anew after.
  */
 export class PlannerClient {
   private worker: Worker | null = null;
@@ -38,7 +40,7 @@ export class PlannerClient {
 
   /** Every reply to the request in order; answers with a ticket that `stop` takes. */
   ask(request: Request, onReply: OnReply): Ticket {
-    const displaced = request.kind === 'curve' ? [] : this.curves();
+    const displaced = patient(request) ? [] : this.patientOnes();
     const ticket: Ticket = { number: 0 };
     // Before the new request is posted: the flag stops what was asked before it.
     if (displaced.length > 0) this.stopUpTo(this.counter, 'again');
@@ -70,11 +72,11 @@ export class PlannerClient {
     this.live().postMessage(asking);
   }
 
-  private curves(): { ticket: Ticket; waiting: Waiting }[] {
+  private patientOnes(): { ticket: Ticket; waiting: Waiting }[] {
     const found: { ticket: Ticket; waiting: Waiting }[] = [];
     for (const [number, waiting] of this.waiting) {
       const ticket = this.tickets.get(number);
-      if (waiting.request.kind !== 'curve' || ticket === undefined) continue;
+      if (!patient(waiting.request) || ticket === undefined) continue;
       this.forget(number);
       found.push({ ticket, waiting });
     }

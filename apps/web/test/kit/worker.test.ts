@@ -68,6 +68,25 @@ describe('the worker on a small garage', () => {
     expect(drawn.points.at(-1)?.grams).toBe(heavy.points.at(-1)?.grams);
   });
 
+  it('[M11] says each step of how sure it is, then the answer; a plan nobody made is refused, a stop is said', async () => {
+    const made = garage();
+    const ask = { kind: 'kit/sure', garage: made, trip: 'trip', question: best, draws: 5, sizes: 1 } as const;
+    await replies({ kind: 'plan', garage: made, trip: 'trip', question: best });
+    const said = await replies(ask);
+    const steps = said.filter((reply) => reply.kind === 'kit/sure-step');
+    expect(steps.map(({ done }) => done)).toEqual(steps.map((_, n) => n + 1));
+    const last = said.at(-1);
+    if (last?.kind !== 'kit/sure') throw new Error(last?.kind);
+    expect(last.answer.planned).toBe(5);
+    expect(last.answer.chance.low).toBeLessThan(last.answer.chance.high);
+    expect((await replies(ask, () => true)).at(-1)).toEqual({ kind: 'stopped' });
+    const other = { ...ask, garage: garage({ trip: { limitKg: '40' } }) };
+    expect((await replies(other)).at(-1)).toMatchObject({
+      kind: 'refused',
+      refusals: [{ id: 'plan-missing' }],
+    });
+  });
+
   it('[M6] says which limit clashes and by how much, and giving way by that is enough', async () => {
     const tight = garage({ trip: { limitKg: '0.5' } });
     const none = (await replies({ kind: 'plan', garage: tight, trip: 'trip', question: best })).at(-1);

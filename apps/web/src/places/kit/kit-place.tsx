@@ -10,6 +10,7 @@ const LimitsSheet = lazy(() => import('./limits/limits-sheet.tsx').then((m) => (
 const CompareSheet = lazy(() =>
   import('./compare/compare-sheet.tsx').then((m) => ({ default: m.CompareSheet })),
 );
+const SureSheet = lazy(() => import('./sure/sure-sheet.tsx').then((m) => ({ default: m.SureSheet })));
 const PrintSheet = lazy(() => import('./print/print-sheet.tsx').then((m) => ({ default: m.PrintSheet })));
 
 /** The answer and everything that changes or explains it: limits, gaps, comparison, paper. */
@@ -22,6 +23,7 @@ export function KitPlace() {
           { to: '/kit/answer', label: t('kit.title') },
           { to: '/kit/limits', label: t('kit.limits') },
           { to: '/kit/gaps', label: t('gaps.title') },
+          { to: '/kit/sure', label: t('sure.title') },
           { to: '/kit/compare', label: t('compare.title') },
           { to: '/kit/print', label: t('print.title') },
         ]}
@@ -44,6 +46,9 @@ export function KitPlace() {
               )}
             </NeedsPlan>
           )}
+        </Route>
+        <Route path="/kit/sure">
+          <NeedsPlan>{(answer) => <SureSheet answer={answer} />}</NeedsPlan>
         </Route>
         <Route path="/kit/compare">
           <NeedsPlan>{(answer) => <CompareSheet answer={answer} />}</NeedsPlan>

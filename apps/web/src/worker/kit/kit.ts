@@ -6,7 +6,7 @@ import { keptPlan } from './planning.ts';
 import type { KitRequest, ShopItem } from './protocol.ts';
 
 /** Answers what the kit screens ask beside the plan itself. */
-export function kit(request: KitRequest, { say }: Errand): void {
+export function kit(request: Exclude<KitRequest, { kind: 'kit/sure' }>, { say }: Errand): void {
   switch (request.kind) {
     case 'kit/sizes': {
       const plan = keptPlan(request.garage, request.trip, request.question);

@@ -1,4 +1,5 @@
 import type { Garage } from '@waymend/garage/record/schema';
+import type { SureAnswer } from '@waymend/planner/answer/sure-answer';
 import type { Question } from '@waymend/planner/plan/plan-trip';
 import type { SizeRow } from '@waymend/planner/views/size-table';
 
@@ -10,6 +11,15 @@ export type KitRequest =
       readonly garage: Garage;
       readonly trip: string;
       readonly question: Question;
+    }
+  /** How sure the plan is: the best kit for so many beliefs about the rates, and what so many assumed sizes hang on. */
+  | {
+      readonly kind: 'kit/sure';
+      readonly garage: Garage;
+      readonly trip: string;
+      readonly question: Question;
+      readonly draws: number;
+      readonly sizes: number;
     }
   /** What the planner would buy, by its ids ('buy:CW-14', 'set:...'). */
   | { readonly kind: 'kit/shop'; readonly items: readonly string[] }
@@ -28,5 +38,7 @@ export interface ShopItem {
 
 export type KitReply =
   | { readonly kind: 'kit/sizes'; readonly rows: readonly SizeRow[] }
+  | { readonly kind: 'kit/sure-step'; readonly done: number; readonly of: number }
+  | { readonly kind: 'kit/sure'; readonly answer: SureAnswer }
   | { readonly kind: 'kit/shop'; readonly items: readonly ShopItem[] }
   | { readonly kind: 'kit/renewal'; readonly what: string; readonly rateFactor: number };
