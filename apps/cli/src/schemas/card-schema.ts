@@ -1,3 +1,4 @@
+import { SYMPTOM_AREAS } from '@waymend/catalogue/shape/symptom';
 import { z } from 'zod';
 import { count, id, kilometres, orNull, share, skill, text, yes } from './fields.ts';
 
@@ -59,6 +60,7 @@ const torque = z
     nm: quantity('Torque', 'N m'),
     from: quantity('Least', 'N m'),
     to: quantity('Greatest', 'N m'),
+    recorded: yes('Recorded for this vehicle; otherwise typical of such places'),
     basis: text('Where it is from'),
     sentences: sentences('How to come by it with what is here'),
     setting: z
@@ -229,7 +231,7 @@ const symptomList = z
     areas: z
       .array(
         z.strictObject({
-          area: text('Area in words'),
+          area: z.enum(SYMPTOM_AREAS).describe('Area in words'),
           symptoms: z
             .array(z.strictObject({ id: id('Symptom id'), title: text('What is noticed') }))
             .describe('Symptoms of the area'),

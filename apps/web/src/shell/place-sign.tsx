@@ -26,6 +26,8 @@ const SIGNS: Readonly<Record<Place['id'], string>> = {
     'M2 21V13H9L13 6H28V21M2 21H4M12 21H20M28 21H30V18H28M8 17A4 4 0 1 0 8 25A4 4 0 1 0 8 17M24 17A4 4 0 1 0 24 25A4 4 0 1 0 24 17',
   // The staircase of the curve.
   kit: 'M3 2V25H30M3 22H9V15H15V10H22V7H29',
+  // A hex nut, seen from above.
+  jobs: 'M10 3.6H22L28 14L22 24.4H10L4 14ZM16 8.5A5.5 5.5 0 1 0 16 19.5A5.5 5.5 0 1 0 16 8.5',
   // A tool roll laid open, a tool in each slot.
   bags: 'M4 4H28V25H4ZM4 11H28M10 11V25M16 11V25M22 11V25M7 14V22M13 14V22M19 14V22M25 14V22',
 };

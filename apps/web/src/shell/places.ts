@@ -3,7 +3,7 @@ import { lazy } from 'react';
 
 /** The places of the sheet's border, left to right in the order of the work: from home to the roadside. */
 export interface Place {
-  readonly id: 'garage' | 'vehicle' | 'kit' | 'bags';
+  readonly id: 'garage' | 'vehicle' | 'kit' | 'jobs' | 'bags';
   readonly screen: ComponentType;
 }
 
@@ -22,6 +22,10 @@ export const PLACES: readonly Place[] = [
   {
     id: 'kit',
     screen: lazy(() => import('../places/kit/kit-place.tsx').then((m) => ({ default: m.KitPlace }))),
+  },
+  {
+    id: 'jobs',
+    screen: lazy(() => import('../places/jobs/jobs-place.tsx').then((m) => ({ default: m.JobsPlace }))),
   },
   {
     id: 'bags',

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { useStores } from './stores.tsx';
+import { useSettings, useStores } from './stores.tsx';
 import type { Reply, Request } from '../worker/protocol.ts';
 
 export interface Asked {
@@ -9,9 +9,13 @@ export interface Asked {
   readonly fresh: boolean;
 }
 
-/** Asks the worker again whenever the request changes; null asks nothing. The request must be memoised. */
+/**
+ * Asks the worker again whenever the request changes, or the words the owner reads; null asks nothing. The request must be
+ * memoised.
+ */
 export function useAsk(request: Request | null): Asked {
   const { reader } = useStores();
+  const { wording } = useSettings();
   const [held, setHeld] = useState<{ readonly request: Request; readonly reply: Reply } | null>(null);
   useEffect(() => {
     if (request === null) return;
@@ -22,6 +26,7 @@ export function useAsk(request: Request | null): Asked {
     return () => {
       wanted = false;
     };
-  }, [reader, request]);
+    // A reply is in the words of the moment.
+  }, [reader, request, wording]);
   return { reply: held?.reply ?? null, fresh: held !== null && held.request === request };
 }

@@ -6,6 +6,7 @@ import { writeGarage } from '@waymend/garage/file/write-garage';
 import type { Garage } from '@waymend/garage/record/schema';
 import { bagsReply } from './bags/answer-bags.ts';
 import { answerBelongings } from './belongings/answer-belongings.ts';
+import { jobsReply } from './jobs/answer-jobs.ts';
 import { curve } from './kit/curve.ts';
 import { kit } from './kit/kit.ts';
 import { planning } from './kit/planning.ts';
@@ -80,6 +81,14 @@ export async function answer(request: Request, errand: Errand): Promise<void> {
     case 'vehicle/fittings':
     case 'vehicle/facts':
       say(vehicleReply(request), true);
+      return;
+    case 'jobs/list':
+    case 'jobs/symptom':
+    case 'jobs/card':
+    case 'jobs/ways':
+    case 'jobs/repairs':
+    case 'jobs/wire':
+      say(jobsReply(request), true);
       return;
   }
 }

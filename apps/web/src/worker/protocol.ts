@@ -1,5 +1,6 @@
 import type { BagsReply, BagsRequest } from './bags/protocol.ts';
 import type { BelongingsReply, BelongingsRequest } from './belongings/protocol.ts';
+import type { JobsReply, JobsRequest } from './jobs/protocol.ts';
 import type { KitReply, KitRequest } from './kit/protocol.ts';
 import type { TripReply, TripRequest } from './trip/protocol.ts';
 import type { VehicleReply, VehicleRequest } from './vehicle/protocol.ts';
@@ -31,6 +32,7 @@ export type Request =
   | { readonly kind: 'write'; readonly garage: Garage }
   | BagsRequest
   | BelongingsRequest
+  | JobsRequest
   | KitRequest
   | TripRequest
   | VehicleRequest;
@@ -86,6 +88,7 @@ export type Reply =
   | { readonly kind: 'text'; readonly text: string }
   | BagsReply
   | BelongingsReply
+  | JobsReply
   | KitReply
   | TripReply
   | VehicleReply

@@ -13,6 +13,9 @@ interface Lead {
   readonly fits: Readonly<Record<string, readonly string[]>>;
 }
 
+/** Said of a question that cannot be answered here and now: it speaks neither for nor against anything, and is not asked again. */
+export const CANNOT_TELL = 'cannot-tell';
+
 /** What was answered, by question id. */
 export type Answers = ReadonlyMap<string, string>;
 
@@ -47,7 +50,7 @@ export function suspects(
     if (events === undefined) return [];
     const against = signs.questions.flatMap(({ id }) => {
       const said = answers.get(id);
-      return said !== undefined && fits[id]?.includes(said) === false ? [id] : [];
+      return said !== undefined && said !== CANNOT_TELL && fits[id]?.includes(said) === false ? [id] : [];
     });
     return [{ failure, against, weight: Math.max(events, NEVER_SEEN) * MISFIT ** against.length }];
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Signs } from '../../src/diagnosing/suspects.ts';
-import { MISFIT, nextQuestion, suspects } from '../../src/diagnosing/suspects.ts';
+import { CANNOT_TELL, MISFIT, nextQuestion, suspects } from '../../src/diagnosing/suspects.ts';
 
 const SIGNS: Signs = {
   questions: [
@@ -51,5 +51,12 @@ describe('suspects behind a symptom', () => {
       ['click', 'one'],
     ]);
     expect(nextQuestion(SIGNS, both, EXPECTED)).toBeNull();
+  });
+
+  it('a question that cannot be answered speaks against nothing and is not asked again', () => {
+    const unsure = new Map([['lamps', CANNOT_TELL]]);
+    expect(suspects(SIGNS, unsure, EXPECTED)).toEqual(suspects(SIGNS, new Map(), EXPECTED));
+    expect(nextQuestion(SIGNS, unsure, EXPECTED)).toBe('click');
+    expect(nextQuestion(SIGNS, new Map([...unsure, ['click', CANNOT_TELL]]), EXPECTED)).toBeNull();
   });
 });

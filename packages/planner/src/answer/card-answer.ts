@@ -1,3 +1,4 @@
+import type { SymptomArea } from '@waymend/catalogue/shape/symptom';
 import type { Grade } from '@waymend/core/repairing/scene';
 
 /**
@@ -11,7 +12,7 @@ export interface SymptomListCard {
   readonly kind: 'symptoms';
   /** Only what this vehicle can show. */
   readonly areas: readonly {
-    readonly area: string;
+    readonly area: SymptomArea;
     readonly symptoms: readonly { readonly id: string; readonly title: string }[];
   }[];
 }
@@ -113,6 +114,8 @@ export interface TorqueCard {
   readonly nm: number;
   readonly from: number;
   readonly to: number;
+  /** Recorded for this vehicle; otherwise typical of such places. */
+  readonly recorded: boolean;
   readonly basis: string;
   readonly sentences: readonly string[];
   /** What to set on the torque wrench aboard; null when none covers it. */

@@ -17,7 +17,7 @@ export type Carried =
   | { readonly kind: 'pieces'; readonly ids: ReadonlySet<string> };
 
 /** Ways looked at for each need; copies of the same piece make many that read alike. */
-const MOST_WAYS = 16;
+export const MOST_WAYS = 16;
 
 /** What is here, as jobs see it. Everything the planner's rules say of it is asked of the independent checker as well (M8). */
 export class Aboard {

@@ -2,7 +2,7 @@ import type { Symptom } from '@waymend/catalogue/shape/symptom';
 import { SYMPTOM_AREAS } from '@waymend/catalogue/shape/symptom';
 import { SYMPTOMS } from '@waymend/catalogue/symptoms/all';
 import { STOPS } from '@waymend/catalogue/symptoms/stops';
-import { nextQuestion, suspects } from '@waymend/core/diagnosing/suspects';
+import { CANNOT_TELL, nextQuestion, suspects } from '@waymend/core/diagnosing/suspects';
 import type { SceneJob } from '@waymend/core/repairing/scene';
 import type { Result } from '@waymend/core/result';
 import { ok, refuse } from '@waymend/core/result';
@@ -112,6 +112,10 @@ function checkAnswers(symptom: Symptom, given: ReadonlyMap<string, string>): Res
     if (question === undefined) {
       const known = symptom.questions.map((q) => q.id).join(', ');
       return refuse('question-unknown', `"${symptom.id}" asks no "${id.slice(0, 40)}"; it asks ${known}`);
+    }
+    if (said === CANNOT_TELL) {
+      out.push({ question: id, ask: question.ask, answer: said, text: 'Cannot tell' });
+      continue;
     }
     const answer = question.answers.find((a) => a.id === said);
     if (answer === undefined) {

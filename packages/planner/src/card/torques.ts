@@ -52,6 +52,7 @@ function torqueOf(
     nm,
     from,
     to,
+    recorded,
     basis: recorded
       ? 'recorded for this vehicle; plus or minus 10 % is common practice'
       : "typical of such places, not read off this vehicle: the maker's manual says what is right",

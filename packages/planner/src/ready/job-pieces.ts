@@ -1,5 +1,6 @@
 import type { SceneJob } from '@waymend/core/repairing/scene';
-import { waysOf } from '@waymend/core/repairing/ways-of';
+import { waysByGrade } from '@waymend/core/repairing/ways-of';
+import { MOST_WAYS } from '../card/aboard.ts';
 import type { Prepared } from '../plan/plan-trip.ts';
 
 /** A belonging that a job's card asks for, and how many of its pieces. */
@@ -13,7 +14,7 @@ export interface CardPiece {
  * A job done at several positions takes the first. Empty for a job this vehicle does not have.
  */
 export function piecesForJob(
-  { built }: Prepared,
+  { built }: Pick<Prepared, 'built'>,
   carried: ReadonlySet<string>,
   jobId: string,
 ): readonly CardPiece[] {
@@ -23,10 +24,9 @@ export function piecesForJob(
   if (job === undefined) return [];
   const aboard = scene.pieces.filter((p) => p.owned && carried.has(p.id));
   const taken = new Set<string>();
-  for (const need of job.needs) {
-    const [way] = waysOf({ ...scene, pieces: aboard }, need, 1);
+  // The same ways as on the card: what it names is what goes out.
+  for (const [way] of waysByGrade({ ...scene, pieces: aboard }, job.needs, MOST_WAYS))
     for (const id of way?.pieces ?? []) taken.add(id);
-  }
   for (const id of stockFor(job, aboard)) taken.add(id);
   const counts = new Map<string, number>();
   for (const piece of aboard)

@@ -23,6 +23,29 @@ const READ = new Set([
   'words',
 ]);
 
+/** Sentences that only a card, the way to it and the wire helper have. */
+const READ_ON_CARDS = new Set([
+  'against',
+  'ask',
+  'basis',
+  'before',
+  'check',
+  'closing',
+  'doNot',
+  'first',
+  'limits',
+  'missing',
+  'place',
+  'reasons',
+  'steps',
+  'stop',
+  'text',
+  'wanted',
+  'what',
+  'why',
+]);
+const NOWHERE: ReadonlySet<string> = new Set();
+
 /** Files and garages are never reworded: they would be saved so. */
 const NEVER: ReadonlySet<Reply['kind']> = new Set([
   'garage',
@@ -40,7 +63,9 @@ const NEVER: ReadonlySet<Reply['kind']> = new Set([
 
 /** A reply in the owner's words; names the owner has typed stay as typed. */
 export function worded<R extends Reply>(reply: R, wording: Wording, own: ReadonlySet<string>): R {
-  return NEVER.has(reply.kind) ? reply : walk(reply, wording, own, false);
+  if (NEVER.has(reply.kind)) return reply;
+  const more = reply.kind.startsWith('jobs/') ? READ_ON_CARDS : NOWHERE;
+  return walk(reply, wording, own, false, more);
 }
 
 /** Every name of the garage that a request carries. */
@@ -63,21 +88,29 @@ function namesOf(garage: Garage): ReadonlySet<string> {
   return new Set(named.flatMap(({ name }) => (name === undefined ? [] : [name])));
 }
 
-/** A copy in which strings under the fields of `READ` are reworded; `read` says that this value stands under one. */
-function walk<T>(value: T, wording: Wording, own: ReadonlySet<string>, read: boolean): T;
-function walk(value: unknown, wording: Wording, own: ReadonlySet<string>, read: boolean): unknown {
+/** A copy in which strings under the fields of `READ` and `more` are reworded; `read` says that this value stands under one. */
+type Keys = ReadonlySet<string>;
+
+function walk<T>(value: T, wording: Wording, own: Keys, read: boolean, more: Keys): T;
+function walk(value: unknown, wording: Wording, own: Keys, read: boolean, more: Keys): unknown {
   if (typeof value === 'string') return read && !own.has(value) ? inWords(value, wording) : value;
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
-    return items.map((inner) => walk(inner, wording, own, read));
+    return items.map((inner) => walk(inner, wording, own, read, more));
   }
   const fields: readonly [string, unknown][] = Object.entries(value);
   return Object.fromEntries(
     // What meets a need is a list of names; what a swap is made with is one id.
     fields.map(([key, inner]) => [
       key,
-      walk(inner, wording, own, READ.has(key) || (key === 'with' && Array.isArray(inner))),
+      walk(
+        inner,
+        wording,
+        own,
+        READ.has(key) || more.has(key) || (key === 'with' && Array.isArray(inner)),
+        more,
+      ),
     ]),
   );
 }

@@ -1,7 +1,7 @@
 import type { SizeRow } from '@waymend/planner/views/size-table';
 import { useTranslation } from 'react-i18next';
 import { useFormat } from '../../../format/use-format.ts';
-import { GradeMark, markOf } from '../why/grade-mark.tsx';
+import { GradeMark, markOf } from '../../../look/grade-mark.tsx';
 
 /** Room for rows on a sheet, mm, with some to spare. */
 export const SIZES_ROOM_MM = 212;

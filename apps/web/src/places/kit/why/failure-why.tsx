@@ -5,7 +5,7 @@ import { useFormat } from '../../../format/use-format.ts';
 import { Block } from '../../../look/parts.tsx';
 import { cureWords } from '../sheet/lists.tsx';
 import { tiny } from '../sheet/worth-words.ts';
-import { GradeMark, markOf } from './grade-mark.tsx';
+import { GradeMark, markOf } from '../../../look/grade-mark.tsx';
 
 /** How often a failure is to be expected, what each factor does and where it comes from, and what answers it. */
 export function FailureWhySheet({ why, open }: { why: FailureWhy; open: (id: string) => void }) {

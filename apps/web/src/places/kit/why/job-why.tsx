@@ -7,7 +7,7 @@ import { Block, Caution } from '../../../look/parts.tsx';
 import { useRecord } from '../../../shell/stores.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import { withMustDo } from '../edits.ts';
-import { GradeMark, markOf } from './grade-mark.tsx';
+import { GradeMark, markOf } from '../../../look/grade-mark.tsx';
 
 /** Whether a job can be done with what comes: its dangers first, then each need and what meets it. */
 export function JobWhySheet({ why, answer }: { why: JobWhy; answer: PlanAnswer }) {

@@ -1,5 +1,5 @@
-import { SquareMark } from '../../../look/square-mark.tsx';
-import type { SquareFill } from '../../../look/square-mark.tsx';
+import { SquareMark } from './square-mark.tsx';
+import type { SquareFill } from './square-mark.tsx';
 
 export type Mark = 'proper' | 'with-care' | 'last-resort' | 'missing';
 
