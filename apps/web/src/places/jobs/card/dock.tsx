@@ -7,11 +7,7 @@ import { Button } from '../../../look/button.tsx';
 import { LinkButton } from '../../../look/link-button.tsx';
 import { dateOf } from '../../../shell/date-of.ts';
 import { freshId } from '../../../shell/fresh-id.ts';
-import { PLACES } from '../../../shell/places.ts';
 import { useRecord, useStores } from '../../../shell/stores.tsx';
-
-/** Whether the place with the muster is there. */
-const hasBags = PLACES.map(({ id }): string => id).includes('bags');
 
 /** The two acts of a card, docked where the thumb is: count its pieces out, and record that it is done. */
 export function Dock({
@@ -57,7 +53,7 @@ export function Dock({
       const again = openMuster(g, start);
       return again.ok ? again.value : g;
     });
-    if (hasBags) go('/bags/muster');
+    go('/bags/muster');
   };
   return (
     <div className="dock">
@@ -66,18 +62,13 @@ export function Dock({
           {refusal}.
         </p>
       )}
-      {open && !hasBags && (
-        <p role="status" className="dock-words">
-          {t('jobs.dock.out')}
-        </p>
-      )}
       <div className="dock-acts">
-        {open && hasBags ? (
+        {open ? (
           <LinkButton to="/bags/muster" main>
             {t('jobs.dock.countIn')}
           </LinkButton>
         ) : (
-          <Button main onPress={countOut} isDisabled={count === 0 || open}>
+          <Button main onPress={countOut} isDisabled={count === 0}>
             {t('jobs.dock.countOut', { count })}
           </Button>
         )}
