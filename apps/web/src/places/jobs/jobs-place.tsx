@@ -2,8 +2,13 @@ import { lazy } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Redirect, Route, Switch } from 'wouter';
 import { SubPlaces } from '../../shell/sub-places.tsx';
+import words from '../../words/en-jobs.json';
+import { addWords } from '../../words/words.ts';
 import { FindSheet } from './find/find-sheet.tsx';
 import './jobs.css';
+
+// Before the place or anything of it is drawn.
+addWords(words);
 
 const SymptomSheet = lazy(() =>
   import('./find/symptom-sheet.tsx').then((m) => ({ default: m.SymptomSheet })),
