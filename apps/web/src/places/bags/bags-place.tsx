@@ -7,6 +7,7 @@ import './bags.css';
 
 const CountSheet = lazy(() => import('./muster/count-sheet.tsx').then((m) => ({ default: m.CountSheet })));
 const CareSheet = lazy(() => import('./care/care-sheet.tsx').then((m) => ({ default: m.CareSheet })));
+const MapSheet = lazy(() => import('./map/map-sheet.tsx').then((m) => ({ default: m.MapSheet })));
 
 /** The bags on the road: counting the kit out and in, keeping it ready, and what lies in which pocket. */
 export function BagsPlace() {
@@ -17,6 +18,7 @@ export function BagsPlace() {
         sheets={[
           { to: '/bags/muster', label: t('bags.muster.title') },
           { to: '/bags/care', label: t('bags.care.title') },
+          { to: '/bags/map', label: t('bags.map.title') },
         ]}
       />
       <Switch>
@@ -28,6 +30,9 @@ export function BagsPlace() {
         </Route>
         <Route path="/bags/care">
           <CareSheet />
+        </Route>
+        <Route path="/bags/map">
+          <MapSheet />
         </Route>
         <Route>
           <Redirect to="/bags/muster" />
