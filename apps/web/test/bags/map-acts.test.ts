@@ -13,16 +13,17 @@ const solver = await createHighsSolver();
 const QUESTION = { aim: { kind: 'best-chance' } } as const;
 
 async function last(request: Request): Promise<Reply> {
-  let reply: Reply | null = null;
+  const replies: Reply[] = [];
   await answer(request, {
     solver,
     clock: () => performance.now() / 1000,
     stopAsked: () => false,
     say: (said) => {
-      reply = said;
+      replies.push(said);
     },
   });
-  if (reply === null) throw new Error('nothing was said');
+  const reply = replies.at(-1);
+  if (reply === undefined) throw new Error('nothing was said');
   return reply;
 }
 

@@ -42,13 +42,15 @@ function Stowed({ stow, fresh }: { stow: StowAnswer; fresh: boolean }) {
   const { garage, edit } = useRecord();
   const { vehicleId } = useTrip();
   const things = useThings();
-  const [item, setItem] = useState<StowedItem | null>(null);
+  const [chosen, setChosen] = useState<string | null>(null);
   const [bag, setBag] = useState<{ readonly id: string | null } | null>(null);
   const inBags = stow.bags.reduce(
     (sum, b) => sum + b.items.length + b.pockets.reduce((n, p) => n + p.items.length, 0),
     0,
   );
   const loose = stow.berths.reduce((sum, berth) => sum + berth.loose.length, 0);
+  const item = itemOf(stow, chosen);
+  const choose = ({ id }: StowedItem): void => setChosen(id);
   const anyPut = Object.values(garage.belongings).some((thing) => thing.bag !== undefined);
   return (
     <div className="bags-sheet">
@@ -108,8 +110,8 @@ function Stowed({ stow, fresh }: { stow: StowAnswer; fresh: boolean }) {
           berth={berth}
           bags={stow.bags.filter((one) => one.berth === berth.id)}
           things={things}
-          chosen={item?.id ?? null}
-          onChoose={setItem}
+          chosen={chosen}
+          onChoose={choose}
           onBag={stow.proposed ? null : (id) => setBag({ id })}
         />
       ))}
@@ -128,10 +130,19 @@ function Stowed({ stow, fresh }: { stow: StowAnswer; fresh: boolean }) {
         </section>
       )}
       <p className="small quiet prose">{t('bags.map.caution')}</p>
-      {item !== null && <PieceDialog item={item} stow={stow} onClose={() => setItem(null)} />}
+      {item !== null && <PieceDialog item={item} stow={stow} onClose={() => setChosen(null)} />}
       {bag !== null && vehicleId !== null && (
         <BagDialog id={bag.id} vehicle={vehicleId} onClose={() => setBag(null)} />
       )}
     </div>
   );
+}
+
+/** The piece as the newest stowage has it: a dialog stays open while it is stowed again. */
+function itemOf(stow: StowAnswer, id: string | null): StowedItem | null {
+  const all = [
+    ...stow.bags.flatMap((b) => [...b.items, ...b.pockets.flatMap((pocket) => pocket.items)]),
+    ...stow.berths.flatMap(({ loose }) => loose),
+  ];
+  return all.find((one) => one.id === id) ?? null;
 }
