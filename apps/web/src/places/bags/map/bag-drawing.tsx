@@ -13,7 +13,7 @@ const MARGIN = 36;
 /** No drawing is larger than life on a screen of the usual 96 px to the inch. */
 const MOST_SCALE = 96 / 25.4;
 /** Height that a drawing keeps to where it can, px. */
-const MOST_HEIGHT = 420;
+const MOST_HEIGHT = 640;
 /** The bar of the scale, mm. */
 const BAR = 100;
 
