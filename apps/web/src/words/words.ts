@@ -2,6 +2,7 @@ import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
 import type { Wording } from '@waymend/planner/words/wording';
 import en from './en.json';
+import type enBags from './en-bags.json';
 import type enJobs from './en-jobs.json';
 
 /** The dotted keys of every text: 'trip.leg.name'. */
@@ -12,7 +13,7 @@ declare module 'i18next' {
     defaultNS: 'translation';
     // One flat list of keys for the compiler: walking the tree anew for every `t` goes too deep as the texts grow.
     keySeparator: false;
-    resources: { translation: Readonly<Record<Keys<typeof en & typeof enJobs>, string>> };
+    resources: { translation: Readonly<Record<Keys<typeof en & typeof enJobs & typeof enBags>, string>> };
     returnNull: false;
   }
 }
@@ -45,6 +46,6 @@ export async function sayIn(wording: Wording): Promise<void> {
 }
 
 /** The English texts of one place, read with it, so that the first screen waits for none of them. */
-export function addWords(words: typeof enJobs): void {
+export function addWords(words: typeof enJobs | typeof enBags): void {
   i18next.addResourceBundle('en', 'translation', words, true, true);
 }

@@ -3,6 +3,7 @@ import i18next from 'i18next';
 import { expect, it } from 'vitest';
 import american from '../../src/words/en-us.json';
 import en from '../../src/words/en.json';
+import enBags from '../../src/words/en-bags.json';
 import enJobs from '../../src/words/en-jobs.json';
 import { openWords, sayIn } from '../../src/words/words.ts';
 
@@ -13,7 +14,7 @@ function flat(node: unknown, path = ''): readonly (readonly [key: string, text: 
   return Object.entries(node).flatMap(([key, part]) => flat(part, path === '' ? key : `${path}.${key}`));
 }
 
-const BRITISH = new Map(flat({ ...en, ...enJobs }));
+const BRITISH = new Map(flat({ ...en, ...enJobs, ...enBags }));
 const AMERICAN = new Map(flat(american));
 
 /** These name a British word on purpose: what each setting does. */

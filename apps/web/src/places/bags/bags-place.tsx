@@ -2,8 +2,13 @@ import { lazy } from 'react';
 import { useTranslation } from 'react-i18next';
 import { Redirect, Route, Switch } from 'wouter';
 import { SubPlaces } from '../../shell/sub-places.tsx';
+import words from '../../words/en-bags.json';
+import { addWords } from '../../words/words.ts';
 import { MusterSheet } from './muster/muster-sheet.tsx';
 import './bags.css';
+
+// Before the place or anything of it is drawn.
+addWords(words);
 
 const CountSheet = lazy(() => import('./muster/count-sheet.tsx').then((m) => ({ default: m.CountSheet })));
 const CareSheet = lazy(() => import('./care/care-sheet.tsx').then((m) => ({ default: m.CareSheet })));
