@@ -10,7 +10,7 @@ import { openWords } from '../../src/words/words.ts';
 
 const format = formatFor('metric', 'EUR', 'Nm');
 
-beforeAll(openWords);
+beforeAll(() => openWords('british'));
 
 describe('the answer as a sentence', () => {
   it.each([

@@ -1,7 +1,7 @@
 import { garageFile } from '@waymend/garage/record/schema';
 import { describe, expect, it } from 'vitest';
 import type { Reply } from '../../src/worker/protocol.ts';
-import { ownNames, worded } from '../../src/worker/trip/worded.ts';
+import { NO_NAMES, ownNames, worded } from '../../src/worker/trip/worded.ts';
 
 const GARAGE = garageFile.parse({
   waymend: 1,
@@ -24,11 +24,11 @@ describe('replies in the owner’s words', () => {
   };
 
   it('changes titles and leaves ids', () => {
-    expect(worded(jobs, 'american', new Set())).toEqual({
+    expect(worded(jobs, 'american', NO_NAMES)).toEqual({
       kind: 'trip/jobs',
       jobs: [{ ...jobs.jobs[0], title: 'Tighten the lug nuts with a wrench' }],
     });
-    expect(worded(jobs, 'british', new Set())).toMatchObject({
+    expect(worded(jobs, 'british', NO_NAMES)).toMatchObject({
       jobs: [{ id: 'tyre-wrench', title: 'Tighten the wheel nuts with a spanner' }],
     });
   });
@@ -64,8 +64,25 @@ describe('replies in the owner’s words', () => {
     });
   });
 
+  it('leaves the name of a bag as it is inside a sentence', () => {
+    const garage = garageFile.parse({
+      waymend: 1,
+      name: 'test',
+      bags: { roll: { name: 'wrenches to 15' }, more: { name: 'wrenches' } },
+    });
+    const own = ownNames({ kind: 'plan', garage, trip: 't', question: { aim: { kind: 'best-chance' } } });
+    const none: Reply = {
+      kind: 'no-plan',
+      sentences: ['Put the wrench into wrenches to 15.', 'Load wrenches first; a wrench is heavy.'],
+      clashes: [],
+    };
+    expect(worded(none, 'british', own)).toMatchObject({
+      sentences: ['Put the spanner into wrenches to 15.', 'Load wrenches first; a spanner is heavy.'],
+    });
+  });
+
   it('never rewords a garage, which would be saved so', () => {
     const garage: Reply = { kind: 'garage', garage: GARAGE };
-    expect(worded(garage, 'british', new Set())).toBe(garage);
+    expect(worded(garage, 'british', NO_NAMES)).toBe(garage);
   });
 });

@@ -61,39 +61,48 @@ const NEVER: ReadonlySet<Reply['kind']> = new Set([
   'proof',
 ]);
 
+/** Names that an owner has typed. */
+export interface OwnNames {
+  readonly all: ReadonlySet<string>;
+  /** Of vehicles, bags and the like: few, and told of inside sentences too. */
+  readonly inSentences: readonly string[];
+}
+
+export const NO_NAMES: OwnNames = { all: new Set(), inSentences: [] };
+
 /** A reply in the owner's words; names the owner has typed stay as typed. */
-export function worded<R extends Reply>(reply: R, wording: Wording, own: ReadonlySet<string>): R {
+export function worded<R extends Reply>(reply: R, wording: Wording, own: OwnNames): R {
   if (NEVER.has(reply.kind)) return reply;
   const more = reply.kind.startsWith('jobs/') ? READ_ON_CARDS : NOWHERE;
-  return walk(reply, wording, own, false, more);
+  // Only names that rewording would change have to be kept from it, the longest first.
+  const inSentences = own.inSentences
+    .filter((name) => inWords(name, wording) !== name)
+    .sort((a, b) => b.length - a.length);
+  return walk(reply, wording, { ...own, inSentences }, false, more);
 }
 
 /** Every name of the garage that a request carries. */
-export function ownNames(request: Request): ReadonlySet<string> {
-  return 'garage' in request ? namesOf(request.garage) : new Set();
+export function ownNames(request: Request): OwnNames {
+  if (!('garage' in request)) return NO_NAMES;
+  const { vehicles, berths, people, belongings, bags, pockets, loads, trips, legs }: Garage = request.garage;
+  const inSentences = namesOf([vehicles, berths, people, bags, pockets, loads, trips, legs]);
+  return { all: new Set([...namesOf([belongings]), ...inSentences]), inSentences };
 }
 
-function namesOf(garage: Garage): ReadonlySet<string> {
-  const tables = [
-    garage.vehicles,
-    garage.berths,
-    garage.people,
-    garage.belongings,
-    garage.bags,
-    garage.loads,
-    garage.trips,
-    garage.legs,
-  ];
-  const named = tables.flatMap((table) => Object.values<{ readonly name?: string | undefined }>(table));
-  return new Set(named.flatMap(({ name }) => (name === undefined ? [] : [name])));
+type Named = Readonly<Record<string, { readonly name?: string | undefined }>>;
+
+function namesOf(tables: readonly Named[]): readonly string[] {
+  const named = tables.flatMap((table) => Object.values(table));
+  return [...new Set(named.flatMap(({ name }) => (name === undefined || name === '' ? [] : [name])))];
 }
 
 /** A copy in which strings under the fields of `READ` and `more` are reworded; `read` says that this value stands under one. */
 type Keys = ReadonlySet<string>;
 
-function walk<T>(value: T, wording: Wording, own: Keys, read: boolean, more: Keys): T;
-function walk(value: unknown, wording: Wording, own: Keys, read: boolean, more: Keys): unknown {
-  if (typeof value === 'string') return read && !own.has(value) ? inWords(value, wording) : value;
+function walk<T>(value: T, wording: Wording, own: OwnNames, read: boolean, more: Keys): T;
+function walk(value: unknown, wording: Wording, own: OwnNames, read: boolean, more: Keys): unknown {
+  if (typeof value === 'string')
+    return read && !own.all.has(value) ? around(value, own.inSentences, wording) : value;
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
@@ -113,4 +122,14 @@ function walk(value: unknown, wording: Wording, own: Keys, read: boolean, more: 
       ),
     ]),
   );
+}
+
+/** The text reworded, but for the names that stand in it. */
+function around(text: string, names: readonly string[], wording: Wording): string {
+  const [name, ...others] = names;
+  if (name === undefined) return inWords(text, wording);
+  return text
+    .split(name)
+    .map((part) => around(part, others, wording))
+    .join(name);
 }
