@@ -40,7 +40,7 @@ function Readiness() {
   const { reply, fresh } = usePlanAsk(make);
   const told = reply?.kind === 'bags/ready' ? reply : null;
   return (
-    <div className="bags-sheet">
+    <div className={reply === null ? 'bags-sheet waiting' : 'bags-sheet'}>
       <div className="care-head">
         <div>
           <h1>{told === null ? t('bags.care.title') : t(`bags.care.status.${told.ready.status}`)}</h1>
@@ -99,8 +99,13 @@ function Readiness() {
           <RepairsBlock repairs={told.ready.repairs} />
         </>
       )}
-      <LoansBlock today={today} act={act} />
-      <p className="small quiet prose">{t('bags.care.caution')}</p>
+      {/* After what is asked for, or it would be pushed down when that comes. */}
+      {reply !== null && (
+        <>
+          <LoansBlock today={today} act={act} />
+          <p className="small quiet prose">{t('bags.care.caution')}</p>
+        </>
+      )}
     </div>
   );
 }

@@ -30,7 +30,7 @@ function PocketMapSheet() {
   const { reply, fresh } = usePlanAsk(stowRequest);
   if (reply?.kind === 'bags/stow') return <Stowed stow={reply.stow} fresh={fresh} />;
   return (
-    <div className="bags-sheet">
+    <div className="bags-sheet waiting">
       <h1>{t('bags.map.title')}</h1>
       <p role="status">{reply?.kind === 'refused' ? reply.refusals[0]?.message : t('bags.map.asking')}</p>
     </div>

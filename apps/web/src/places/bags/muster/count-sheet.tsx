@@ -38,7 +38,7 @@ export function CountSheet({ musterId }: { musterId: string }) {
   if (muster === undefined) return <Redirect to="/bags/muster" />;
   if (things === null)
     return (
-      <div className="bags-sheet">
+      <div className="bags-sheet waiting">
         <h1>{t('bags.muster.title')}</h1>
         <p role="status">{t('bags.reading')}</p>
       </div>

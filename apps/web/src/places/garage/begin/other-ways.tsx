@@ -37,7 +37,7 @@ export function OtherWays({ opening, isMain }: { opening: Opening; isMain: boole
           </FileTrigger>
           <span className="quiet drop-words">{t('begin.drop')}</span>
         </DropArea>
-        <div role="status">
+        <div role="status" className="begin-reading">
           {isReading && <p>{t('begin.reading')}</p>}
           {refused.map((sentence) => (
             <Sentence key={sentence} strong>
