@@ -3,7 +3,8 @@ import { compile } from '../../src/choosing/compile.ts';
 import { evaluate } from '../../src/choosing/evaluate.ts';
 import { KitState } from '../../src/choosing/kit-state.ts';
 import type { Problem } from '../../src/choosing/problem.ts';
-import { randomProblem, stream } from '../../src/choosing/random-problem.ts';
+import { stream } from '../../src/choosing/random-problem.ts';
+import { mixedProblem } from './mixed-problem.ts';
 
 /** The definition of problem.ts read literally, by recursion, sharing nothing with KitState. */
 function plainly(problem: Problem, carried: ReadonlySet<number>): { loss: number; met: boolean[] } {
@@ -32,22 +33,10 @@ function kitStateOf(problem: Problem, carried: readonly number[] = []): KitState
   return state;
 }
 
-const mixed = (number: number) =>
-  randomProblem({
-    number,
-    pieces: 14,
-    needs: 20,
-    events: 12,
-    massShare: 0.5,
-    enough: 0.3,
-    must: 2,
-    gain: 50,
-  });
-
 describe('KitState', () => {
   it('[M10] after every carry and leave it says what the definition says', () => {
     for (let number = 1; number <= 40; number++) {
-      const problem = mixed(number);
+      const problem = mixedProblem(number);
       const state = new KitState(compile(problem));
       const carried = new Set<number>();
       const next = stream(number);
@@ -69,7 +58,7 @@ describe('KitState', () => {
   });
 
   it('[M10] asking what a piece is worth leaves the state as it was', () => {
-    const problem = mixed(7);
+    const problem = mixedProblem(7);
     const state = kitStateOf(problem, [0, 1, 2, 3, 4, 5, 6]);
     const before = { loss: state.loss, grams: state.grams, mustOpen: state.mustOpen };
     for (let p = 0; p < problem.pieces.length; p++) {

@@ -1,26 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { randomProblem, stream } from '../../src/choosing/random-problem.ts';
+import { stream } from '../../src/choosing/random-problem.ts';
 import { unreduced } from '../../src/choosing/reduce/reduce.ts';
 import { sortedDistinct } from '../../src/choosing/sorted.ts';
 import { Workbench } from '../../src/choosing/workbench.ts';
-
-const problemOf = (number: number) =>
-  randomProblem({
-    number,
-    pieces: 14,
-    needs: 20,
-    events: 12,
-    massShare: 0.5,
-    enough: 0.3,
-    must: 2,
-    gain: 50,
-  });
+import { mixedProblem } from './mixed-problem.ts';
 
 describe('prices of needs', () => {
   it('[M8] pricing only what a change touched gives the prices of pricing everything', () => {
     let changes = 0;
     for (let number = 1; number <= 40; number++) {
-      const reduced = unreduced(problemOf(number));
+      const reduced = unreduced(mixedProblem(number));
       const kept = new Workbench(reduced);
       const next = stream(number);
       const price = Float64Array.from(reduced.problem.pieces, () => Math.floor(next() * 50));

@@ -4,10 +4,11 @@ import type { LearnedRate } from '@waymend/core/failing/learning';
 import { learnedRate } from '@waymend/core/failing/learning';
 import type { RateInput } from '@waymend/core/failing/rate-input';
 import { ratesOf } from '@waymend/core/failing/rates';
-import { metres, millimetres } from '@waymend/core/quantity/units';
+import { metres } from '@waymend/core/quantity/units';
 import type { Garage, Vehicle } from '@waymend/garage/record/schema';
 import { odometerOf, travelledKm } from '@waymend/garage/road/odometer';
 import type { Trade } from '../trade.ts';
+import { factsOf } from './rate-input.ts';
 import { grouped } from '../words/chance.ts';
 
 /** What a vehicle's own log says about its rates (M1, M11). */
@@ -133,14 +134,7 @@ function experienceInput(
   return {
     tables: { groups: trade.groups, failures: trade.failures, factors: trade.factors },
     vehicle: {
-      features,
-      ...(vehicle.ageYears === undefined ? {} : { ageYears: vehicle.ageYears }),
-      ...(vehicle.odometerKm === undefined ? {} : { odometerKm: vehicle.odometerKm }),
-      ...(vehicle.batteryAgeYears === undefined ? {} : { batteryAgeYears: vehicle.batteryAgeYears }),
-      care: vehicle.care,
-      lift: millimetres(vehicle.liftMm),
-      tyreOversize: vehicle.tyreOversizePct / 100,
-      addedCircuits: vehicle.addedCircuits,
+      ...factsOf(vehicle, features),
       recentWork: [],
       weakPoints: [],
     },

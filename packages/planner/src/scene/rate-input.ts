@@ -27,14 +27,7 @@ export function rateInput(
   return {
     tables,
     vehicle: {
-      features,
-      ...(vehicle.ageYears === undefined ? {} : { ageYears: vehicle.ageYears }),
-      ...(vehicle.odometerKm === undefined ? {} : { odometerKm: vehicle.odometerKm }),
-      ...(vehicle.batteryAgeYears === undefined ? {} : { batteryAgeYears: vehicle.batteryAgeYears }),
-      care: vehicle.care,
-      lift: millimetres(vehicle.liftMm),
-      tyreOversize: vehicle.tyreOversizePct / 100,
-      addedCircuits: vehicle.addedCircuits,
+      ...factsOf(vehicle, features),
       recentWork: vehicle.recentWork,
       weakPoints: Object.values(garage.weakPoints)
         .filter((w) => w.vehicle === trip.vehicle)
@@ -78,5 +71,22 @@ function rateLeg(id: string, leg: Leg): RateLeg {
     doubtfulFills: leg.doubtfulFills,
     resonancePace: leg.resonancePace,
     crossings: leg.crossings ?? {},
+  };
+}
+
+/** What a vehicle is, whatever it is asked to do: the facts that a trip and the vehicle's own log share. */
+export function factsOf(
+  vehicle: Vehicle,
+  features: ReadonlySet<Feature>,
+): Omit<RateInput['vehicle'], 'recentWork' | 'weakPoints' | 'learned'> {
+  return {
+    features,
+    ...(vehicle.ageYears === undefined ? {} : { ageYears: vehicle.ageYears }),
+    ...(vehicle.odometerKm === undefined ? {} : { odometerKm: vehicle.odometerKm }),
+    ...(vehicle.batteryAgeYears === undefined ? {} : { batteryAgeYears: vehicle.batteryAgeYears }),
+    care: vehicle.care,
+    lift: millimetres(vehicle.liftMm),
+    tyreOversize: vehicle.tyreOversizePct / 100,
+    addedCircuits: vehicle.addedCircuits,
   };
 }

@@ -1,18 +1,12 @@
 import { useCallback, useState } from 'react';
+import type { CardTerms } from '../../worker/jobs/protocol.ts';
 
 /** What was said of the moment at the roadside, on this device and for this day only. */
-export interface Roadside {
+export interface Roadside extends Omit<CardTerms, 'here' | 'people'> {
   /** What a card looks among. */
   readonly among: 'kit' | 'everything';
   /** People of the trip who are not here, by id. */
   readonly away: readonly string[];
-  readonly dark: boolean;
-  readonly helpKm: number | null;
-  readonly daylightHours: number | null;
-  readonly waterDays: number | null;
-  readonly hurt: boolean;
-  readonly danger: boolean;
-  readonly convoy: boolean;
 }
 
 export const CALM: Roadside = {

@@ -13,3 +13,22 @@ export function RowLink({ to, mark, children }: { to: string; mark?: ReactNode; 
     </Link>
   );
 }
+
+/** Big rows of what has an id and a title, each leading to a sheet under `to`. */
+export function RowLinks({
+  to,
+  rows,
+}: {
+  to: string;
+  rows: readonly { readonly id: string; readonly title: string }[];
+}) {
+  return (
+    <ul className="big-rows">
+      {rows.map(({ id, title }) => (
+        <li key={id}>
+          <RowLink to={`${to}/${id}`}>{title}</RowLink>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -4,7 +4,7 @@ import { Block, Sentence } from '../../../look/parts.tsx';
 import { SearchField } from '../../../look/search-field.tsx';
 import { useTrip } from '../../../shell/use-trip.ts';
 import { NoTrip } from '../no-trip.tsx';
-import { RowLink } from '../row-link.tsx';
+import { RowLinks } from '../row-link.tsx';
 import { hasWords } from './find-words.ts';
 import { useJobList } from './use-job-list.ts';
 
@@ -35,13 +35,7 @@ export function AllJobsSheet() {
             title={t(`people.system.${system}`)}
             aside={t('jobs.find.jobs', { count: jobs.length })}
           >
-            <ul className="big-rows">
-              {jobs.map(({ id, title }) => (
-                <li key={id}>
-                  <RowLink to={`/jobs/card/${id}`}>{title}</RowLink>
-                </li>
-              ))}
-            </ul>
+            <RowLinks to="/jobs/card" rows={jobs} />
           </Block>
         ))}
       </div>

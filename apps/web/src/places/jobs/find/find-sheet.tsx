@@ -7,7 +7,7 @@ import { useTrip } from '../../../shell/use-trip.ts';
 import type { JobsReply } from '../../../worker/jobs/protocol.ts';
 import { readLastCard } from '../last-card.ts';
 import { NoTrip } from '../no-trip.tsx';
-import { RowLink } from '../row-link.tsx';
+import { RowLink, RowLinks } from '../row-link.tsx';
 import { hasWords } from './find-words.ts';
 import { useJobList } from './use-job-list.ts';
 
@@ -50,13 +50,7 @@ function Areas({ list }: { list: List }) {
       {list.symptoms.map(({ area, symptoms }) => (
         <li key={area}>
           <More title={t(`jobs.area.${area}`)} summary={t('jobs.find.signs', { count: symptoms.length })}>
-            <ul className="big-rows">
-              {symptoms.map(({ id, title }) => (
-                <li key={id}>
-                  <RowLink to={`/jobs/find/${id}`}>{title}</RowLink>
-                </li>
-              ))}
-            </ul>
+            <RowLinks to="/jobs/find" rows={symptoms} />
           </More>
         </li>
       ))}
@@ -80,24 +74,12 @@ function Found({ list, typed }: { list: List; typed: string }) {
       </p>
       {signs.length > 0 && (
         <Block title={t('jobs.find.noticed')}>
-          <ul className="big-rows">
-            {signs.map(({ id, title }) => (
-              <li key={id}>
-                <RowLink to={`/jobs/find/${id}`}>{title}</RowLink>
-              </li>
-            ))}
-          </ul>
+          <RowLinks to="/jobs/find" rows={signs} />
         </Block>
       )}
       {jobs.length > 0 && (
         <Block title={t('jobs.find.toDo')}>
-          <ul className="big-rows">
-            {jobs.map(({ id, title }) => (
-              <li key={id}>
-                <RowLink to={`/jobs/card/${id}`}>{title}</RowLink>
-              </li>
-            ))}
-          </ul>
+          <RowLinks to="/jobs/card" rows={jobs} />
         </Block>
       )}
     </>
